@@ -1,0 +1,195 @@
+// The joint's state: what is in each hole, how tight, and how the rotor lies on the hub.
+#pragma once
+
+#include <cstdint>
+
+#include "sim/event/ids.h"
+
+namespace proofstand::bench {
+
+using event::BoltId;
+using event::ThingId;
+
+/// A bolt as a part, wherever it is; one per BoltPart.
+struct BoltState {
+  double recess_wear_m = 0.0;
+  double recess_debris_m = 0.0;
+  std::int64_t slips = 0;
+  std::int64_t patch_uses = 0;
+  double stretch_m = 0.0;     ///< permanent
+  double grease_kg_m2 = 0.0;  ///< on its thread
+  double oil_kg_m2 = 0.0;
+  double locker_m3 = 0.0;        ///< liquid on its thread
+  std::int64_t locker_tick = 0;  ///< when it was put on
+  double head_film_kg_m2 = 0.0;
+  std::int64_t pulls = 0;  ///< tool visits, counts its friction draws
+
+  template <class Self, class Visit>
+  static void visit(Self& s, Visit&& v) {
+    v("recess_wear", s.recess_wear_m);
+    v("recess_debris", s.recess_debris_m);
+    v("slips", s.slips);
+    v("patch_uses", s.patch_uses);
+    v("stretch", s.stretch_m);
+    v("grease", s.grease_kg_m2);
+    v("oil", s.oil_kg_m2);
+    v("locker", s.locker_m3);
+    v("locker_tick", s.locker_tick);
+    v("head_film", s.head_film_kg_m2);
+    v("pulls", s.pulls);
+  }
+};
+
+/// A hole with its boss, and the bolt in it; one per position.
+struct HoleState {
+  ThingId bolt = event::kNoThing;
+  bool started = false;  ///< has the thread caught?
+  bool crossed = false;
+  bool turned_back = false;  ///< found its start by turning back
+  double tilt_rad = 0.0;
+  double turns_1 = 0.0;  ///< turned in since the thread caught
+  double phase_1 = 0.0;  ///< 0..1 between the bolt's and the hole's thread start, before it caught
+  double preload_n = 0.0;
+  double torque_nm = 0.0;     ///< held by friction after the last pull
+  double embed_m = 0.0;       ///< settled away at this bolt so far
+  double snug_turns_1 = 0.0;  ///< turns at which the head bore
+  bool snug = false;
+  bool stripped = false;
+  double strip_1 = 1.0;        ///< thread strength left, of a sound thread
+  double old_locker_nm = 0.0;  ///< drag of old locker in the hole
+  double locker_m3 = 0.0;      ///< liquid in the hole, before a bolt takes it up
+  std::int64_t locker_tick = 0;
+  double set_locker_1 = 0.0;  ///< strength of a cured film between bolt and hole
+  double grease_kg_m2 = 0.0;
+  double oil_kg_m2 = 0.0;
+  double dirt_m = 0.0;      ///< on the boss
+  double gap_m = 0.0;       ///< between rotor and boss
+  double closed_m = 0.0;    ///< closed by tightening so far
+  bool cracked = false;     ///< moved since the start
+  std::int64_t rounds = 0;  ///< tightening visits since it was started
+
+  template <class Self, class Visit>
+  static void visit(Self& s, Visit&& v) {
+    v("bolt", s.bolt);
+    v("started", s.started);
+    v("crossed", s.crossed);
+    v("turned_back", s.turned_back);
+    v("tilt", s.tilt_rad);
+    v("turns", s.turns_1);
+    v("phase", s.phase_1);
+    v("preload", s.preload_n);
+    v("torque", s.torque_nm);
+    v("embed", s.embed_m);
+    v("snug_turns", s.snug_turns_1);
+    v("snug", s.snug);
+    v("stripped", s.stripped);
+    v("strip", s.strip_1);
+    v("old_locker", s.old_locker_nm);
+    v("locker", s.locker_m3);
+    v("locker_tick", s.locker_tick);
+    v("set_locker", s.set_locker_1);
+    v("grease", s.grease_kg_m2);
+    v("oil", s.oil_kg_m2);
+    v("dirt", s.dirt_m);
+    v("gap", s.gap_m);
+    v("closed", s.closed_m);
+    v("cracked", s.cracked);
+    v("rounds", s.rounds);
+  }
+};
+
+/// The visit of a tool (or of fingers) to a fastener: from seated to off it gathers what its one event will say.
+struct VisitState {
+  bool open = false;
+  BoltId bolt = event::kNoBolt;
+  double depth_m = 0.0;         ///< engaged depth now
+  double worst_depth_m = 0.0;   ///< least depth while pulled
+  double tool_angle_rad = 0.0;  ///< of the tool in the recess
+  double turned_in_rad = 0.0;
+  double turned_out_rad = 0.0;
+  double peak_in_nm = 0.0;
+  double peak_out_nm = 0.0;
+  std::int64_t clicks = 0;
+  double clicked_at_nm = 0.0;
+  double free_rad = 0.0;  ///< free travel left after a click
+  double over_pull_rad = 0.0;
+  double peak_after_nm = 0.0;  ///< largest torque after the first click
+  bool was_snug = false;       ///< before this visit
+  bool cracked_now = false;
+  double back_rad = 0.0;    ///< turned back before the thread caught
+  std::int64_t repeat = 0;  ///< pulls with this tool so far: its repeatability draws
+
+  template <class Self, class Visit>
+  static void visit(Self& s, Visit&& v) {
+    v("open", s.open);
+    v("bolt", s.bolt);
+    v("depth", s.depth_m);
+    v("worst_depth", s.worst_depth_m);
+    v("tool_angle", s.tool_angle_rad);
+    v("turned_in", s.turned_in_rad);
+    v("turned_out", s.turned_out_rad);
+    v("peak_in", s.peak_in_nm);
+    v("peak_out", s.peak_out_nm);
+    v("clicks", s.clicks);
+    v("clicked_at", s.clicked_at_nm);
+    v("free", s.free_rad);
+    v("over_pull", s.over_pull_rad);
+    v("peak_after", s.peak_after_nm);
+    v("was_snug", s.was_snug);
+    v("cracked_now", s.cracked_now);
+    v("back", s.back_rad);
+    v("repeat", s.repeat);
+  }
+};
+
+/// The rotor on its seat, whichever it is.
+struct SeatState {
+  ThingId rotor = event::kNoThing;
+  bool printed_out = true;
+  double angle_rad = 0.0;  ///< within the play: 0 lies fully against the bolts in the sense of braking drag
+  double play_rad = 0.0;   ///< all of it
+  double tilt_x_1 = 0.0;   ///< of its plane against the hub's seat
+  double tilt_y_1 = 0.0;
+  double cocked_m = 0.0;  ///< gap with which it hung on its register when it was put on
+  double cocked_phase_rad = 0.0;
+  std::int64_t fitted_count = 0;  ///< rotors put on so far: counts draws
+  bool turn_open = false;         ///< a hand turns it within its play
+  double turn_from_rad = 0.0;
+
+  template <class Self, class Visit>
+  static void visit(Self& s, Visit&& v) {
+    v("rotor", s.rotor);
+    v("printed_out", s.printed_out);
+    v("angle", s.angle_rad);
+    v("play", s.play_rad);
+    v("tilt_x", s.tilt_x_1);
+    v("tilt_y", s.tilt_y_1);
+    v("cocked", s.cocked_m);
+    v("cocked_phase", s.cocked_phase_rad);
+    v("fitted_count", s.fitted_count);
+    v("turn_open", s.turn_open);
+    v("turn_from", s.turn_from_rad);
+  }
+};
+
+/// A torque tool's state; one per ToolPart.
+struct ToolState {
+  double setting_nm = 0.0;
+  double set_before_nm = 0.0;  ///< when its collar was drawn back
+  bool unlocked = false;
+  double bias_1 = 0.0;  ///< relative, drawn once within its class
+  double wear_m = 0.0;
+  double last_click_nm = 0.0;  ///< setting at its last click on the joint
+
+  template <class Self, class Visit>
+  static void visit(Self& s, Visit&& v) {
+    v("setting", s.setting_nm);
+    v("set_before", s.set_before_nm);
+    v("unlocked", s.unlocked);
+    v("bias", s.bias_1);
+    v("wear", s.wear_m);
+    v("last_click", s.last_click_nm);
+  }
+};
+
+}  // namespace proofstand::bench
