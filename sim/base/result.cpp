@@ -7,8 +7,8 @@ std::string Error::sentence() const {
   if (!where.empty()) text += where + ": ";
   if (warning) text += "note: ";
   text += what;
-  if (!code.empty()) text += " (" + code + ")";
-  if (!instead.empty()) text += ". " + instead;
+  if (!instead.empty()) text += "; " + instead;
+  if (!code.empty()) text += " [" + code + "]";
   return text;
 }
 

@@ -18,7 +18,7 @@ struct Error {
   std::string instead;   ///< what to write or do
   bool warning = false;  ///< loads all the same
 
-  /// One line a person can act on: "where: what (code). instead".
+  /// One line a person can act on: "where: what; instead [code]".
   [[nodiscard]] std::string sentence() const;
 };
 
