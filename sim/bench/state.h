@@ -46,6 +46,7 @@ struct BenchState {
   SeatState seat;
   WheelState wheel;
   FilmCell bench_top;
+  std::vector<FilmCell> bosses;  ///< film on the seat round each hole
   // what the card is held against
   double old_thickness_m = 0.0;
   double old_runout_m = 0.0;

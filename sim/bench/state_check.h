@@ -19,6 +19,8 @@ struct WheelState {
   double spin_from_rad = 0.0;  ///< where the spin began
   double spin_peak_rad_s = 0.0;
   bool spin_open = false;
+  double drag_rad_s2 = 0.0;  ///< slowing down of the spin under way
+  double rub_share_1 = 0.0;  ///< share of the turn that rubs in it
 
   template <class Self, class Visit>
   static void visit(Self& s, Visit&& v) {
@@ -29,6 +31,8 @@ struct WheelState {
     v("spin_from", s.spin_from_rad);
     v("spin_peak", s.spin_peak_rad_s);
     v("spin_open", s.spin_open);
+    v("drag", s.drag_rad_s2);
+    v("rub_share", s.rub_share_1);
   }
 };
 
@@ -42,13 +46,19 @@ struct InstrumentState {
   double truth_m = 0.0;
   double radius_m = 0.0;
   double angle_rad = 0.0;
-  std::int64_t part = 0;  ///< choice of the measured event
+  std::int64_t part = 0;            ///< choice of the measured event
+  ThingId rotor = event::kNoThing;  ///< what the jaws are about
+  bool diameter = false;            ///< spans a rotor from edge to edge
   bool event_due = false;
+  double worked_1 = 0.0;  ///< the hand's cord as it was followed so far: rad at a thimble, m at a slide or a dial
   // a dial gauge standing at the rotor
   bool standing = false;
-  double zero_m = 0.0;
+  bool inner_face = false;  ///< its tip is on the face that is not printed
+  double zero_m = 0.0;      ///< where the track stood when the tip was set to it
+  double pressed_m = 0.0;   ///< preload of the tip
   double least_m = 0.0, most_m = 0.0;
   double turned_rad = 0.0;
+  double told_rad = 0.0;  ///< of it told in an event
   double last_wheel_rad = 0.0;
 
   template <class Self, class Visit>
@@ -62,12 +72,18 @@ struct InstrumentState {
     v("radius", s.radius_m);
     v("angle", s.angle_rad);
     v("part", s.part);
+    v("rotor", s.rotor);
+    v("diameter", s.diameter);
     v("event_due", s.event_due);
+    v("worked", s.worked_1);
     v("standing", s.standing);
+    v("inner_face", s.inner_face);
     v("zero", s.zero_m);
+    v("pressed", s.pressed_m);
     v("least", s.least_m);
     v("most", s.most_m);
     v("turned", s.turned_rad);
+    v("told", s.told_rad);
     v("last_wheel", s.last_wheel_rad);
   }
 };
@@ -79,6 +95,7 @@ struct CardState {
   std::string text;          ///< as written
   double indicated_m = 0.0;  ///< what an instrument last showed for it
   bool was_indicated = false;
+  double least_m = 0.0;  ///< least that an instrument showed for it
 
   template <class Self, class Visit>
   static void visit(Self& s, Visit&& v) {
@@ -87,6 +104,7 @@ struct CardState {
     v("text", s.text);
     v("indicated", s.indicated_m);
     v("was_indicated", s.was_indicated);
+    v("least", s.least_m);
   }
 };
 

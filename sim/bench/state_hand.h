@@ -71,6 +71,7 @@ struct HandState {
   double face_radius_m = 0.0, face_angle_rad = 0.0, face_press_n = 0.0;  ///< where the hand is on a face
   double aim_radius_m = 0.0, aim_angle_rad = 0.0, aim_press_n = 0.0;     ///< where it is asked to go
   std::array<double, kSpecies> film_kg_m2{};                             ///< on finger tips or glove
+  std::array<double, kSpecies> bare_film_kg_m2{};                        ///< on the skin under a glove
 
   template <class Self, class Visit>
   static void visit(Self& s, Visit&& v) {
@@ -102,6 +103,7 @@ struct HandState {
     v("aim_angle", s.aim_angle_rad);
     v("aim_press", s.aim_press_n);
     for (auto& f : s.film_kg_m2) v("film", f);
+    for (auto& f : s.bare_film_kg_m2) v("bare_film", f);
   }
 };
 

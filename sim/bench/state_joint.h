@@ -21,6 +21,8 @@ struct BoltState {
   double oil_kg_m2 = 0.0;
   double locker_m3 = 0.0;        ///< liquid on its thread
   std::int64_t locker_tick = 0;  ///< when it was put on
+  double alcohol_kg_m2 = 0.0;    ///< on its thread, at alcohol_tick; dries in closed form
+  std::int64_t alcohol_tick = 0;
   double head_film_kg_m2 = 0.0;
   std::int64_t pulls = 0;  ///< tool visits, counts its friction draws
 
@@ -35,6 +37,8 @@ struct BoltState {
     v("oil", s.oil_kg_m2);
     v("locker", s.locker_m3);
     v("locker_tick", s.locker_tick);
+    v("alcohol", s.alcohol_kg_m2);
+    v("alcohol_tick", s.alcohol_tick);
     v("head_film", s.head_film_kg_m2);
     v("pulls", s.pulls);
   }
@@ -62,6 +66,8 @@ struct HoleState {
   double set_locker_1 = 0.0;  ///< strength of a cured film between bolt and hole
   double grease_kg_m2 = 0.0;
   double oil_kg_m2 = 0.0;
+  double alcohol_kg_m2 = 0.0;  ///< in its thread, at alcohol_tick
+  std::int64_t alcohol_tick = 0;
   double dirt_m = 0.0;      ///< on the boss
   double gap_m = 0.0;       ///< between rotor and boss
   double closed_m = 0.0;    ///< closed by tightening so far
@@ -90,6 +96,8 @@ struct HoleState {
     v("set_locker", s.set_locker_1);
     v("grease", s.grease_kg_m2);
     v("oil", s.oil_kg_m2);
+    v("alcohol", s.alcohol_kg_m2);
+    v("alcohol_tick", s.alcohol_tick);
     v("dirt", s.dirt_m);
     v("gap", s.gap_m);
     v("closed", s.closed_m);

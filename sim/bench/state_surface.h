@@ -67,19 +67,24 @@ struct RagState {
 struct ContactState {
   bool open = false;
   bool wiping = false;
+  bool by_tool = false;     ///< a pick or a lamp is there, not fingers
+  bool both_faces = false;  ///< pinched over a rotor's track
   ThingId thing = event::kNoThing;
   PlaceKind place = PlaceKind::None;
   BoltId bolt = event::kNoBolt;
   base::Tick since = 0;
   double area_m2 = 0.0;
+  double film_kg_m2 = 0.0;         ///< fouling at the worst spot touched, after the contact
   double load_before_kg_m2 = 0.0;  ///< of the rag's fold
   bool fresh_fold = false;
   bool solvent = false;
   double press_sum_n = 0.0;
   std::int64_t press_count = 0;
-  std::int64_t passes = 0;
+  double path_m = 0.0;         ///< stroked so far
+  std::int64_t contacts = 0;   ///< times the rag came anew over a single patch
+  bool has_last = false;       ///< was on the face in the tick before
+  double last_radius_m = 0.0;  ///< where
   double last_angle_rad = 0.0;
-  std::int64_t last_cell = -1;
   std::array<std::uint8_t, kSectors * kRings / 8> swept{};        ///< bit per cell of the face
   std::array<std::uint8_t, kSectors * kRings / 8> swept_other{};  ///< other face, when the rag is pinched over both
 
@@ -87,19 +92,24 @@ struct ContactState {
   static void visit(Self& s, Visit&& v) {
     v("open", s.open);
     v("wiping", s.wiping);
+    v("by_tool", s.by_tool);
+    v("both_faces", s.both_faces);
     v("thing", s.thing);
     v("place", s.place);
     v("bolt", s.bolt);
     v("since", s.since);
     v("area", s.area_m2);
+    v("film", s.film_kg_m2);
     v("load_before", s.load_before_kg_m2);
     v("fresh", s.fresh_fold);
     v("solvent", s.solvent);
     v("press_sum", s.press_sum_n);
     v("press_count", s.press_count);
-    v("passes", s.passes);
+    v("path", s.path_m);
+    v("contacts", s.contacts);
+    v("has_last", s.has_last);
+    v("last_radius", s.last_radius_m);
     v("last_angle", s.last_angle_rad);
-    v("last_cell", s.last_cell);
     for (auto& b : s.swept) v("swept", b);
     for (auto& b : s.swept_other) v("swept_other", b);
   }

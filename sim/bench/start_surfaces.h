@@ -1,0 +1,19 @@
+// The state of surfaces, instruments, hands' films, card and wheel before the first action.
+#pragma once
+
+#include "sim/bench/world.h"
+
+namespace proofstand::bench {
+
+/// Load of a mechanic's unwashed skin and of a fresh glove [kg/m²]. common practice, no source
+inline constexpr double kSkinLoad_kg_m2 = 15.0e-5;
+inline constexpr double kGloveLoad_kg_m2 = 0.5e-5;
+
+/// Sizes and fills rotors' films, rags, instruments, card, boss films, hands and wheel from the setup. Call once the
+/// lists of things, bolts and holes stand.
+void start_surfaces(const World& world);
+/// Figures the card is held against (thinnest place and runout of the rotor fitted at the start), and the fluents of
+/// hands and wheel. Call last, when rotor_pose answers.
+void start_figures(const World& world);
+
+}  // namespace proofstand::bench

@@ -1,0 +1,85 @@
+// Films on surfaces: how a point of a braking face becomes a cell, how matter moves without being lost, how alcohol
+// dries. Every change of a braking face goes through here and counts its version up.
+#pragma once
+
+#include <array>
+#include <cstddef>
+
+#include "sim/bench/world.h"
+
+namespace proofstand::bench {
+
+/// Index of each film species in a load array; the order of sim/physics/film.h.
+enum class Film : std::size_t { SkinGrease, Oil, Grease, Locker, BrakeFluid, Alcohol, Dust };
+inline constexpr std::array<Film, kSpecies> kFilms = {Film::SkinGrease, Film::Oil,     Film::Grease, Film::Locker,
+                                                      Film::BrakeFluid, Film::Alcohol, Film::Dust};
+/// One microgram a square centimetre, the unit people quote films in, as kg/m².
+inline constexpr double kMicrogramPerCm2 = 1e-5;
+
+/// The ring of one rotor that its pads sweep, with the grid on it.
+struct TrackGrid {
+  double inner_m = 0.0;  ///< inner edge of the track
+  double outer_m = 0.0;  ///< rim edge
+
+  [[nodiscard]] double ring_width_m() const { return (outer_m - inner_m) / static_cast<double>(kRings); }
+  /// Area of a cell of that ring [m²]; the cells of a face add up to the area of the ring of the track.
+  [[nodiscard]] double cell_area_m2(std::size_t ring) const;
+  /// Middle radius of that ring [m].
+  [[nodiscard]] double ring_radius_m(std::size_t ring) const;
+};
+
+/// Grid of a rotor, from its diameter and the width of a track.
+/// source: track width 15 mm, sim/physics/dimensions.h
+TrackGrid track_grid(const RotorPart& part);
+
+/// Sector and ring of a cell. Radii off the track go to the nearest ring; angles wrap.
+struct CellPlace {
+  std::size_t sector = 0;
+  std::size_t ring = 0;
+  [[nodiscard]] std::size_t index() const { return sector * kRings + ring; }
+};
+/// radius_m, angle_rad in the frame of the face: counter-clockwise seen at that face, 0 at the rotor's zero angle.
+CellPlace resolve_cell(const TrackGrid& grid, double radius_m, double angle_rad);
+
+/// Which of a rotor's faces a place is on: 0 the printed side, 1 the other; -1 for places that are no braking face.
+int face_of(PlaceKind place);
+/// Index among a rotor's patches (outer and inner carrier, arms, edges) or -1.
+int patch_of(PlaceKind place);
+
+/// Alcohol still wet at a cell now [kg/m²]; dried_per_s of a free surface unless it is given (a folded rag dries
+/// slower). source: see sim/physics/film.h
+double wet_alcohol_kg_m2(const FilmCell& cell, base::Tick now, double slowness_1 = 1.0);
+/// Makes the alcohol of a cell a value of now. Only contacts and fluids may call this; reading never does.
+void rebase_alcohol(FilmCell& cell, base::Tick now, double slowness_1 = 1.0);
+/// Grease, oil, skin grease, brake fluid and locker together [kg/m²]: what fouls a braking face.
+double fouling_kg_m2(const std::array<double, kSpecies>& load);
+
+/// Two bodies of film meeting over an area: shares of the load that go over, each way, by species.
+struct Exchange {
+  std::array<double, kSpecies> there_1{};  ///< first to second
+  std::array<double, kSpecies> back_1{};   ///< second to first
+};
+/// Moves film between two cells so that no matter is lost: dm = area (there rho_1 - back rho_2), by species.
+/// first_area_m2, second_area_m2 >= area_m2 > 0; both cells' alcohol must have been rebased to now.
+/// source: conserved transfer, own derivation
+void exchange_film(std::array<double, kSpecies>& first, double first_area_m2, std::array<double, kSpecies>& second,
+                   double second_area_m2, double area_m2, const Exchange& exchange, double strength_1 = 1.0);
+
+/// Counts a face's version up; every caller that changed cells does so once.
+void mark_changed(FaceState& face);
+
+/// What a face is worth.
+struct FaceFigures {
+  double worst_kg_m2 = 0.0;  ///< fouling at the worst cell
+  double mean_kg_m2 = 0.0;   ///< area mean of the fouling
+  double covered_1 = 0.0;    ///< share of friction surface that films cover
+  double oily_1 = 0.0;       ///< share of the track with a full film of oil or grease
+  double wet_kg_m2 = 0.0;    ///< alcohol still wet, at most
+  double wet_share_1 = 0.0;  ///< share of the track that is visibly wet
+  double friction_factor_1 = 1.0;
+};
+FaceFigures face_figures(const FaceState& face, const TrackGrid& grid, base::Tick now);
+/// All matter of one species on a rotor's faces [kg], alcohol as it was last set; for conservation checks.
+double mass_on_face_kg(const FaceState& face, const TrackGrid& grid, Film species);
+
+}  // namespace proofstand::bench
