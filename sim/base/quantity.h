@@ -53,7 +53,7 @@ Result<Quantity> parse_quantity(std::string_view text);
 /// As above and the dimension must match; a bare number is accepted only for Dimension::Number.
 /// errors: also a unit of another dimension ("30 s is a time; a torque is expected, such as 5 N·m").
 Result<double> parse_quantity_as(std::string_view text, Dimension dimension);
-/// "5.2 N·m": everyday unit, at most four significant digits.
+/// "5.2 N·m": everyday unit, at most four significant digits; lengths of a metre and more in m.
 std::string quantity_words(double value_si, Dimension dimension);
 /// SI to the everyday unit's number, e.g. 0.0018 m -> 1.8 (mm).
 double in_everyday_unit(double value_si, Dimension dimension);

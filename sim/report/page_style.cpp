@@ -13,7 +13,7 @@ p { margin: 0 0 .5em; }
 header .about { color: #4B5963; font-size: 14px; }
 h1 { font-size: 40px; line-height: 1.15; margin: .15em 0 .1em; font-weight: 700; letter-spacing: -.01em; }
 h2 { font-size: 17px; margin: 1.6em 0 .5em; padding-top: .7em; border-top: 1px solid #D8D3C6; font-weight: 600; }
-h3 { font-size: 14px; margin: 0 0 .3em; font-weight: 600; color: #4B5963; }
+h3 { font-size: 13px; margin: 0 0 .5em; font-weight: 600; color: #4B5963; }
 .reason { font-size: 17px; margin: 0; }
 .totals { color: #4B5963; margin: .2em 0 0; }
 .bars { display: grid; grid-template-columns: 1fr 1fr; gap: 2px 26px; margin-top: 1em; }
@@ -33,12 +33,13 @@ h3 { font-size: 14px; margin: 0 0 .3em; font-weight: 600; color: #4B5963; }
 .finding ul { margin: .2em 0 0; padding: 0; list-style: none; color: #4B5963; font-size: 13px; }
 .finding li b { color: #1D2A33; font-weight: 600; margin-right: .6em; }
 .pictures { display: grid; grid-template-columns: repeat(2, 1fr); gap: 14px 26px; }
-.pictures figure, .wide figure { margin: 0; break-inside: avoid; }
-.curves { display: grid; grid-template-columns: repeat(3, 1fr); gap: 10px 18px; break-inside: avoid; }
+figure { margin: 0; break-inside: avoid; }
+.curves { display: grid; grid-template-columns: repeat(3, 1fr); gap: 12px 18px; break-inside: avoid; margin-bottom: 1.2em; }
+.wide figure { margin: 1em 0 .4em; }
 figcaption { font-size: 13px; color: #4B5963; margin-bottom: 4px; }
 svg { width: 100%; height: auto; display: block; font-family: inherit; }
 .square svg { max-width: 260px; margin: 0 auto; }
-table { border-collapse: collapse; width: 100%; font-size: 13.5px; }
+table { border-collapse: collapse; width: 100%; font-size: 13.5px; margin: .4em 0 1.2em; }
 th { text-align: left; font-weight: 600; color: #4B5963; }
 th, td { padding: 4px 10px 4px 0; border-bottom: 1px solid #D8D3C6; vertical-align: top; }
 td.number, th.number { text-align: right; }

@@ -72,12 +72,13 @@ std::string draw_film(std::string_view face_words, const FaceFilm& film) {
   svg.text({kCentre.x, kCentre.y - 4.0}, face_words, 12.0, kInk, Anchor::Middle, 600);
   svg.text({kCentre.x, kCentre.y + 14.0}, "worst " + base::text_fixed(worst, 1) + " µg/cm²", 11.0, kSecondary,
            Anchor::Middle);
-  double x = 14.0;
+  double x = 4.0;
   for (int i = 0; i < 4; ++i) {
-    svg.rect({x, kSize + 2.0}, 14.0, 10.0, {kSecondary, 0.5, kRamp[i], ""});
-    svg.text({x + 18.0, kSize + 11.0}, "from " + svg_number(kSteps[i]), 10.0, kSecondary);
-    x += 52.0;
+    svg.rect({x, kSize + 2.0}, 12.0, 10.0, {kSecondary, 0.5, kRamp[i], ""});
+    svg.text({x + 16.0, kSize + 11.0}, "≥ " + svg_number(kSteps[i]), 10.0, kSecondary);
+    x += 44.0;
   }
+  svg.text({kSize - 1.0, kSize + 11.0}, "µg/cm²", 10.0, kSecondary, Anchor::End);
   return svg.finish();
 }
 

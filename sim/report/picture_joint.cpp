@@ -68,7 +68,7 @@ std::string draw_preload(const JointFigures& figures) {
 }
 
 std::string draw_order(std::size_t bolts, const std::vector<TighteningRound>& rounds) {
-  constexpr double kOuter = 82.0;
+  constexpr double kOuter = 78.0;
   Svg svg(kSize, kSize, "Order in which the bolts were tightened");
   if (bolts == 0) return svg.finish();
   const double step = rounds.size() > 1 ? 26.0 / static_cast<double>(rounds.size() - 1) : 0.0;
@@ -86,8 +86,8 @@ std::string draw_order(std::size_t bolts, const std::vector<TighteningRound>& ro
     }
   }
   for (std::size_t i = 0; i < bolts; ++i) {
-    const Point at = on_circle({kCentre.x, kCentre.y + 3.5}, 99.0, bolt_angle(i, bolts));
-    svg.text(at, "bolt " + number_of(i), 9.5, kSecondary, Anchor::Middle);
+    const Point at = on_circle({kCentre.x, kCentre.y + 3.5}, 98.0, bolt_angle(i, bolts));
+    svg.text(at, "bolt " + number_of(i), 9.0, kSecondary, Anchor::Middle);
   }
   return svg.finish();
 }
