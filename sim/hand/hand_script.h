@@ -1,5 +1,5 @@
-// Hand scripts: a text with one instruction a line, such as a colleague could follow, worked at the bench by a modelled hand
-// that perceives only what a person would.
+// Hand scripts: a text with one instruction a line, such as a colleague could follow, worked at the bench by a modelled
+// hand that perceives only what a person would.
 #pragma once
 
 #include <cstdint>
@@ -17,16 +17,16 @@ namespace proofstand::hand {
 
 /// How a person works. Two sets ship: a novice and a journeyman.
 struct HandSkill {
-  std::string name;                  ///< "novice", "journeyman"
+  std::string name;  ///< "novice", "journeyman"
   double strength_percentile_1 = 0.5;
-  double start_tilt_sd_rad = 0.0;    ///< of a bolt brought to its hole
-  double depth_share_1 = 0.98;       ///< of the tool's full depth, mean
+  double start_tilt_sd_rad = 0.0;  ///< of a bolt brought to its hole
+  double depth_share_1 = 0.98;     ///< of the tool's full depth, mean
   double depth_share_sd_1 = 0.02;
   double tool_tilt_sd_rad = 0.0;
-  double wrench_speed_rad_s = 0.0;   ///< near the click
-  double reaction_s = 0.15;          ///< from feeling a click to going slack
-  double pull_again_1 = 0.0;         ///< chance to pull on after a click
-  double point_sd_m = 0.001;         ///< where fingers land
+  double wrench_speed_rad_s = 0.0;  ///< near the click
+  double reaction_s = 0.15;         ///< from feeling a click to going slack
+  double pull_again_1 = 0.0;        ///< chance to pull on after a click
+  double point_sd_m = 0.001;        ///< where fingers land
 };
 const HandSkill& novice();
 const HandSkill& journeyman();
@@ -36,7 +36,8 @@ base::Result<HandSkill> skill_from_name(std::string_view name);
 /// A parsed script.
 class HandScript;
 
-/// Parses a script against a setup's names. Every faulty line is listed with file, line, column, what is wrong and what to write.
+/// Parses a script against a setup's names. Every faulty line is listed with file, line, column, what is wrong and what
+/// to write.
 struct ReadScript {
   base::Faults faults;
   std::shared_ptr<const HandScript> script;  ///< null when there is an error
@@ -56,7 +57,8 @@ class ModelledHand {
 
   /// What became of one step.
   enum class Step { Going, Finished, Stuck };
-  /// Acts and lets time pass until the current instruction has moved on a little (at most a quarter of a second of bench time).
+  /// Acts and lets time pass until the current instruction has moved on a little (at most a quarter of a second of
+  /// bench time).
   Step step(bench::Bench& bench, const Sink& sink);
   /// Line of the script being worked, from 1.
   [[nodiscard]] std::size_t line() const;
