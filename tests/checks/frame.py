@@ -44,6 +44,8 @@ def judge(faults_of, bad, good):
                         place = pathlib.Path(folder) / path
                         place.parent.mkdir(parents=True, exist_ok=True)
                         place.write_bytes(text if isinstance(text, bytes) else text.encode())
+                        if place.read_bytes().startswith(b'#!'):
+                            place.chmod(0o755)
                     found = faults_of(pathlib.Path(folder))
                 if bool(found) != (kind == 'bad'):
                     wrong.append(f'{kind} sample {number} gave {len(found)} faults: {found}')
