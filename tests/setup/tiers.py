@@ -2,6 +2,7 @@
 import datetime
 import functools
 import json
+import re
 import subprocess
 import sys
 
@@ -28,7 +29,7 @@ def programs(build='dev', slow=True, environment=None):
 def figures(names):
     outcomes = []
     for name in names:
-        command = tally.figure_command(name)
+        command = [tally.ROOT / 'tests' / 'run', name] if name == 'speed' else tally.figure_command(name)
         if command is None:
             continue
         print(f'-- {name} ...', flush=True)
@@ -56,23 +57,21 @@ def nightly():
 
 
 def one(name):
-    """A check, a test program or a test case by (a part of) its name."""
+    """A check, a test program, or every test case with this in its name."""
     if (CHECKS / f'{name}.py').exists():
-        outcomes = tally.run_all(checks([name]))
-    else:
-        known = tally.test_programs()
-        chosen = [(n, c) for n, c in known if n == name]
-        chosen = chosen or [(n, c + [name]) for n, c in known] + [(n, c + [f'*{name}*']) for n, c in known]
-        outcomes = []
-        for program_name, command in chosen:
-            outcome = tally.program(program_name, command)
-            if outcome.passed or outcome.failed:
-                print(outcome.said.rstrip())
-                outcomes.append(outcome)
-            if outcomes and command[-1] == name and program_name == chosen[-1][0]:
-                break
+        return tally.run_all(checks([name]))
+    known = tally.test_programs()
+    chosen = [(n, command) for n, command in known if n == name]
+    if not chosen:
+        pattern = '*' + re.sub(r'([,\[\]\\])', r'\\\1', name) + '*'
+        chosen = [(n, command + [pattern]) for n, command in known]
+    outcomes = [tally.program(n, command) for n, command in chosen]
+    outcomes = [outcome for outcome in outcomes if outcome.passed or outcome.failed]
+    for outcome in outcomes:
+        print(outcome.said.rstrip())
+        print(outcome.line())
     if not outcomes:
-        print(f'Nothing is called {name}: name a check (tests/checks), a test program (unit_base) or a test case.',
+        print(f'Nothing is called "{name}": name a check (tests/checks), a test program or a test case; tests/run list',
               file=sys.stderr)
         sys.exit(2)
     return outcomes
