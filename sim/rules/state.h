@@ -59,7 +59,8 @@ struct NeedsKey {
   Mark ripe;    ///< the latest y that is at least `gap` old
   Mark undone;  ///< the latest void
   Position previous_x = kNoPosition;
-  std::vector<Mark> young;  ///< y not yet `gap` old; from young_from on
+  std::vector<Mark> young;                   ///< y not yet `gap` old; from young_from on
+  std::vector<event::Record> young_records;  ///< as young, when texts speak of them
   std::size_t young_from = 0;
   std::vector<event::Record> records;  ///< none, or [last, ripe, undone] when texts speak of them
 };
