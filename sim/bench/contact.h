@@ -15,8 +15,8 @@ inline constexpr double kFingersArea_m2 = 17.5e-4;
 /// radius_m, angle_rad in the place's frame; ignored where the place has no finer point.
 void begin_touch(const World& world, HandId hand, ThingId thing, PlaceKind place, BoltId bolt, double radius_m,
                  double angle_rad);
-/// Fingers leave: emits "touched" and, after a second or more on a bare surface, nothing else. Nothing when none is
-/// open.
+/// Fingers leave: emits "touched", and "inspected" when they rested on a seat or a thread for a second. Nothing when
+/// none is open.
 void end_touch(const World& world, HandId hand);
 /// The rag held comes to rest on the place where the hand is (hand.at_*, u, v); it wipes from there.
 void begin_wipe(const World& world, HandId hand);

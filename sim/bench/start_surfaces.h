@@ -9,6 +9,9 @@ namespace proofstand::bench {
 inline constexpr double kSkinLoad_kg_m2 = 15.0e-5;
 inline constexpr double kGloveLoad_kg_m2 = 0.5e-5;
 
+/// A fold of this rag that has wiped nothing: clean, or as black as its other folds.
+FilmCell fresh_fold(const RagPart& part);
+
 /// Sizes and fills rotors' films, rags, instruments, card, boss films, hands and wheel from the setup. Call once the
 /// lists of things, bolts and holes stand.
 void start_surfaces(const World& world);

@@ -32,6 +32,14 @@ struct TrackGrid {
 /// source: track width 15 mm, sim/physics/dimensions.h
 TrackGrid track_grid(const RotorPart& part);
 
+/// The part of a track that the pads wear down; outside it, up to rim and inner edge, an unworn lip is left.
+struct TrackWear {
+  double inner_m = 0.0;
+  double outer_m = 0.0;
+};
+/// source: lining from 65.5 to 79 mm on a 160 mm rotor, common practice, no source
+TrackWear track_wear(const RotorPart& part);
+
 /// Sector and ring of a cell. Radii off the track go to the nearest ring; angles wrap.
 struct CellPlace {
   std::size_t sector = 0;
@@ -45,6 +53,13 @@ CellPlace resolve_cell(const TrackGrid& grid, double radius_m, double angle_rad)
 int face_of(PlaceKind place);
 /// Index among a rotor's patches (outer and inner carrier, arms, edges) or -1.
 int patch_of(PlaceKind place);
+
+/// Area of a place that keeps one film [m²]; about a palm where it matters little. source: sizes of the parts, rounded
+double patch_area_m2(PlaceKind place);
+/// Flank area of the thread of a bolt or a hole that holds film [m²]: 5 mm by 10 mm round.
+inline constexpr double kThreadArea_m2 = 1.6e-4;
+/// Liquid anaerobic threadlocker [kg/m³]. from memory
+inline constexpr double kLockerDensity_kg_m3 = 1050.0;
 
 /// Alcohol still wet at a cell now [kg/m²]; dried_per_s of a free surface unless it is given (a folded rag dries
 /// slower). source: see sim/physics/film.h

@@ -33,14 +33,6 @@ void end_spin(const World& world);
 /// Emits "wheel_moved" and the fluent.
 Refusal move_wheel(const World& world, HandId hand, WheelAt to);
 
-/// How the rotor on the hub runs between its pads, wheel in the bike.
-struct Rub {
-  double share_1 = 0.0;    ///< share of the turn in which it touches on either side
-  double torque_nm = 0.0;  ///< mean drag
-  double gap_out_m = 0.0;  ///< least gap left outside and inside, 0 when it touches
-  double gap_in_m = 0.0;
-};
-Rub rub_in_caliper(const World& world);
 /// Bolts missing or not at a tenth of the preload that the sheet's torque gives.
 std::int64_t loose_bolts(const World& world);
 /// Emits the fluents wheel_at and wheel_turning as they are now.

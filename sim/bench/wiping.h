@@ -22,9 +22,9 @@ void step_wipe(const World& world, HandId hand);
 /// instruments.
 /// full_press_n [N] most that this hand presses with
 void step_face(HandState& hand, double full_press_n);
-/// The rotor turned by delta_rad (counter-clockwise seen from its side) under hands that rest in space: their points in
-/// the rotor's frame move back. The hand that turns it is left out.
-void slide_under_hands(const World& world, double delta_rad, HandId turning);
+/// The rotor turned by delta_rad (counter-clockwise seen from its side) under rags that rest in space: their points in
+/// the rotor's frame move back by as much.
+void slide_under_hands(const World& world, double delta_rad);
 /// Share of a face that the wipe of this hand has passed over so far.
 double swept_share_1(const ContactState& contact, bool other_face);
 
