@@ -1,56 +1,52 @@
-// The drive recess: how much torque it takes before the tool slips round and shaves its lobes.
+// Drive recesses: what torque a hexalobular size 25 carries by depth, tilt and wear, and what a wrong tool does in it.
 #pragma once
-
-#include <cstdint>
 
 namespace proofstand::physics {
 
-/// A drive's profile. Lobes or corners touch at `points` across and `waist` between.
-struct DriveProfile {
-  double points_m = 0.00450;  ///< A
-  double waist_m = 0.00325;   ///< B
-  int lobes = 6;
-  double share_1 = 1.0;  ///< of the flanks that bear (a flat blade: two of six; a hexagon: on its corners)
-};
-/// Hexalobular size 25 and 20. source: ISO 10664 table
-inline constexpr DriveProfile kHexalobular25{};
-inline constexpr DriveProfile kHexalobular20{0.00395, 0.00285, 6, 1.0};
-/// Full recess depth of a low M5 head [m]. source: ISO 14580 table, 1.52 to 1.91
-inline constexpr double kRecessDepth_m = 0.00152;
+/// What is put into the recess.
+enum class DriveTool : unsigned char { Hexalobular25, Hexalobular20, Hexagon3_0, Hexagon3_2, FlatBlade, Fingers };
 
-enum class DriverTip : std::uint8_t { Hexalobular25, Hexalobular20, Hexagon3_0, Hexagon3_2, FlatBlade };
-
-/// How a tip stands in a size-25 recess.
-struct Engagement {
-  DriverTip tip = DriverTip::Hexalobular25;
-  double depth_m = kRecessDepth_m;
-  double tilt_rad = 0.0;
-  double wear_m = 0.0;  ///< radial wear of recess and tip together
+/// How a tool sits in the recess now.
+struct DriveFit {
+  DriveTool tool = DriveTool::Hexalobular25;
+  double depth_m = 0.00152;    ///< how deep its tip reaches
+  double tilt_rad = 0.0;       ///< between the axes
+  double recess_wear_m = 0.0;  ///< lost of the radial overlap, recess and tool together
+  double debris_m = 0.0;       ///< packed in the bottom
+  double crush_pa = 800e6;     ///< pressure that crushes the softer flank
 };
 
-/// Torque [N·m] at which the softer part's flanks crush: n p w h r, w = (A − B)/2 less wear, h less what tilt takes, r
-/// = (A + B)/4. p_pa: pressure limit, the softer part's tensile strength. 0 when nothing bears. source: own geometric
-/// model (from memory); gauges ISO 10664
-double drive_capacity_nm(const Engagement& engagement, double p_pa);
-/// Depth [m] that a torque needs at no tilt and no wear. source: the same
-double depth_needed_m(double torque_nm, double p_pa);
-/// Axial force [N] that pushes the tool out under a torque: (T/r)(tan(tilt + draft) − µ), 0 when negative.
-/// source: own, statics of a wedge (from memory); draft 2°, friction 0.12
-double push_out_force_n(double torque_nm, double tilt_rad);
-/// Does this tip go into a size-25 recess at all, and with how much play [rad]? source: contour of ISO 10664, own
-/// computation
-struct TipFit {
-  bool enters = true;
-  double play_rad = 0.0;
+/// Depth, overlap and arm that a tool really has.
+struct DriveContact {
+  double depth_m = 0.0;    ///< effective, 0 when it does not bear
+  double overlap_m = 0.0;  ///< radial, in the way of rounding
+  double arm_m = 0.0;
+  int flanks = 0;
 };
-TipFit tip_fit(DriverTip tip);
+DriveContact drive_contact(const DriveFit& fit);
 
-/// Radial wear [m] that one pull near the limit adds, and one slip. source: common practice, no source
-inline constexpr double kWearNearLimit_m = 0.00005;
-inline constexpr double kWearOfSlip_m = 0.0002;
-/// Share of the capacity from which a pull wears.
-inline constexpr double kWearFrom_1 = 0.9;
-/// Wear at which nothing bears any more [m]: (A − B)/2.
-inline constexpr double kRuinedWear_m = 0.000625;
+/// Torque at which the flanks crush and the tool turns in the recess: n p w h r.
+/// valid    own model; geometry after ISO 10664, no standard states the torque
+/// source   own derivation
+double drive_capacity_nm(const DriveFit& fit);
+/// Depth that carries this torque with everything else as it is. [m]
+double drive_depth_for_torque_m(const DriveFit& fit, double torque_nm);
+/// Axial force that pushes a tilted tool out, not below 0. draft_rad [rad] of the walls, friction_1 about 0.12
+double push_out_n(double torque_nm, double arm_m, double tilt_rad, double draft_rad, double friction_1);
+/// Free turn of a tool in the recess to either side. [rad]
+/// source  own computation on the two contours of ISO 10664
+double drive_play_rad(DriveTool tool);
+/// Does it go in at all? A 4 mm hexagon does not.
+bool drive_enters(DriveTool tool, double across_m);
+/// Largest depth this tool can reach in a recess of that depth. [m] source: common practice, no source
+double deepest_fit_m(DriveTool tool, double recess_depth_m);
+
+/// Wear that one pull adds to the radial overlap: 0.2 mm when it slips, 0.05 mm above nine tenths, else none.
+/// source  common practice, no source
+double recess_wear_added_m(double torque_nm, double capacity_nm);
+/// Wear at which the recess no longer holds any tool [m]. from the overlap of size 25
+inline constexpr double kRecessRuined_m = 0.0004;
+/// Torque that twists a size 25 tip off [N·m]. from memory
+inline constexpr double kTipBreaks_nm = 16.0;
 
 }  // namespace proofstand::physics

@@ -1,40 +1,45 @@
-// What a hand can do with each grip, by percentile of adults.
+// What a hand can do with each grip, by percentile of mixed adults; how precise and how fast it is.
 #pragma once
-
-#include <cstdint>
 
 namespace proofstand::physics {
 
-enum class Effort : std::uint8_t {
-  FingerTwist,   ///< two fingers on a 9 mm bolt head [N·m]; T = µ F d with pinch 25/50/90 N, µ 0.5 (from memory)
-  ShaftTwist,    ///< fingers on a key's shaft [N·m]; from memory
-  DriverTwist,   ///< fingers on a driver's shaft or handle, twirling [N·m]; from memory
-  DriverHandle,  ///< whole hand on a straight driver handle [N·m]; from Ergonomics 50 (2007) 1404-1418 with women
-                 ///< included
-  CrossHandle,   ///< whole hand on a cross handle [N·m]; own estimate (common practice, no source)
-  KeyLongArm,    ///< palm on an L-key's long arm, 90 mm [N·m]; from memory
-  KeyShortArm,   ///< on its short arm, 24 mm [N·m]; from memory
-  Push,          ///< palm or thumb, axially [N]; from memory
-  TyreHold,      ///< hand on the tyre [N]; from memory
-  RotorHold,     ///< fingers on arms or edge [N]; from memory
-  WipePress,     ///< rag on a face [N]; from memory
+/// What the hand does.
+enum class HandEffort : unsigned char {
+  PowerGrip,         ///< N on a 38 mm handle
+  DriverTwist,       ///< N·m on a straight driver handle
+  TwoFingerPinch,    ///< N
+  FingerTwist,       ///< N·m on a 9 mm bolt head
+  ThumbPush,         ///< N
+  KeyPush,           ///< N at the end of a key's long arm
+  WrenchPull,        ///< N on a 300 mm wrench, standing
+  CrossHandleTwist,  ///< N·m on a cross handle of 100 mm
+  TruingPull,        ///< N
 };
+inline constexpr int kHandEffortCount = 9;
 
-/// 5th, 50th and 95th percentile, in N·m or N as the effort's comment says.
-struct Percentiles {
-  double p5 = 0.0;
-  double p50 = 0.0;
-  double p95 = 0.0;
+/// Row of the table: 5th, 50th and 95th percentile, in N or N·m as above.
+struct EffortRow {
+  double low_si = 0.0;
+  double middle_si = 0.0;
+  double high_si = 0.0;
 };
-Percentiles effort_percentiles(Effort effort);
-/// Effort at a percentile (0.05..0.95): linear between the three. source: piecewise through the table
-double effort_at(Effort effort, double percentile_1);
-/// Value at a percentile of a normal law. source: normal distribution, z from tables (±1.6449 at 5 and 95 %)
-double normal_percentile(double mean, double deviation, double z_1);
-/// Torque two fingers give on a head [N·m]: µ F d. source: statics
-double pinch_torque_nm(double friction_1, double pinch_n, double diameter_m);
-/// Amplitude [m] of a tremor with a peak acceleration [m/s²] at a frequency [Hz]: a/(2πf)². source: kinematics; 0.01 g
-/// at 7 Hz is the mode of Arch. Neurol. 39 (1982) 358-362
-double tremor_amplitude_m(double acceleration_m_s2, double frequency_hz);
+/// source  grip: a published dynamometer study of 16 people, 231 +- 67.7 N; driver: Ergonomics 50 (2007) 1404-1418
+///         (mean maximum of men 4.9 N·m, women included from memory); cross handle common practice, no source; others
+///         from memory
+EffortRow effort_row(HandEffort effort);
+/// Strength at a percentile: log-normal through the median and the end nearer to it. percentile_1 [1] 0.01..0.99
+/// returns [N] or [N·m] by the effort. source: own derivation
+double effort_at_si(HandEffort effort, double percentile_1);
+/// Standard normal value of a share: 0.5 -> 0, 0.95 -> 1.645. share_1 [1] 0.001..0.999; error below 5e-4
+/// source  rational approximation 26.2.23 of the Handbook of Mathematical Functions (1964)
+double normal_quantile_1(double share_1);
+/// Percentile of a normal spread. [same unit as the mean]
+double normal_percentile_si(double mean_si, double deviation_si, double share_1);
+/// Torque of two fingers on a head. pinch_n [N], friction_1, diameter_m. [N·m] source: statics
+double finger_torque_nm(double pinch_n, double friction_1, double diameter_m);
+/// Amplitude of a tremor from its peak acceleration and frequency: a/(2 pi f)^2. [m]
+double tremor_m(double acceleration_m_s2, double frequency_hz);
+/// Error of a held force: rms = 0.3 N + 0.03 F. [N] shape published, size own
+double force_error_n(double force_n);
 
 }  // namespace proofstand::physics

@@ -1,36 +1,35 @@
-// Instruments: what stands on their scales.
+// Measuring instruments: zero error, resolution, and how a value stands on their scales.
 #pragma once
-
-#include <cstdint>
 
 namespace proofstand::physics {
 
-/// To the nearest line of a scale [same unit as given].
-double quantised(double value, double step);
-/// A reading [m]: true size, zero error, squeezing, then the scale's step.
-double reading_m(double true_m, double zero_error_m, double squeeze_m, double resolution_m);
-/// What screwing down without the ratchet takes off a reading [m]. source: common practice, no source (0.01 to 0.03 mm)
-inline constexpr double kSqueeze_m = -0.00002;
-/// Abbe error [m] of a sliding jaw: offset × tan(play). source: geometry
-double abbe_error_m(double offset_m, double play_rad);
-/// Proven not below a limit: reading − uncertainty >= limit. source: the idea of ISO 14253-1
-bool proven_above(double reading_m, double uncertainty_m, double limit_m);
+/// Nearest step of a scale. value_m, step_m [m] step > 0; halves go up
+double quantise_m(double value_m, double step_m);
+/// What an instrument shows: true value, zero error, tilt error, rounded to its resolution. [m]
+double shown_m(double true_m, double zero_error_m, double other_error_m, double resolution_m);
+/// Error of a jaw that tilts while its scale stands off the line of measurement: s tan(phi). [m]
+/// source  geometry (Abbe's principle)
+double abbe_error_m(double offset_m, double tilt_rad);
+/// How much squeezing by the thumb instead of the ratchet takes off. squeeze_1 [1] 0..1; [m] >= 0
+/// source  common practice, no source: 0.01 to 0.03 mm
+double squeeze_error_m(double squeeze_1);
 
-/// A micrometer's scale: 0.5 mm screw, 50 lines. source: catalogue pages of micrometers
+/// Micrometer: sleeve in half millimetres, thimble in hundredths.
+/// source  ordinary 0.5 mm screw with 50 divisions, published descriptions
 struct MicrometerScale {
-  double sleeve_m = 0.0;  ///< last half-millimetre line that is clear
-  double thimble_lines_1 = 0.0;
-  double turns_1 = 0.0;
+  double sleeve_m = 0.0;   ///< last line uncovered
+  double thimble_1 = 0.0;  ///< division at the line, 0..50
+  double turn_rad = 0.0;   ///< of the thimble from closed
 };
-MicrometerScale micrometer_scale(double reading_m);
-/// A vernier's coinciding line and where it stands [m]: `lines` on `span` (0.02 mm: 50 lines on 49 mm; 0.05 mm: 20 on
-/// 39).
+MicrometerScale micrometer_scale(double shown_m);
+/// Vernier: main scale in millimetres and the line that coincides.
 struct VernierScale {
+  double main_m = 0.0;
   int line = 0;
-  double at_m = 0.0;
 };
-VernierScale vernier_scale(double reading_m, double division_m, double spacing_m);
-/// Pointer of a dial gauge [rad], 1 mm a turn.
-double dial_pointer_rad(double reading_m);
+/// step_m [m] 0.0001, 0.00005 or 0.00002
+VernierScale vernier_scale(double shown_m, double step_m);
+/// Dial: angle of the long hand, one turn a millimetre. [rad] 0..2 pi
+double dial_hand_rad(double shown_m);
 
 }  // namespace proofstand::physics
