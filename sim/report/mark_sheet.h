@@ -73,6 +73,9 @@ struct JointLine {
   double friction_1 = 0.0;
   double stop_m = 0.0;
   double runout_m = 0.0;
+  double spread_1 = 0.0;                ///< largest less smallest clamp, of the mean
+  std::optional<double> thickness_m;    ///< thinnest place of the track
+  std::optional<double> above_stamp_m;  ///< the same less the rotor's own stamp
 };
 
 /// A job card entry: what was written against what is true.
