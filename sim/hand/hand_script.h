@@ -26,6 +26,8 @@ struct HandSkill {
   double wrench_speed_rad_s = 0.0;  ///< near the click
   double reaction_s = 0.15;         ///< from feeling a click to going slack
   double pull_again_1 = 0.0;        ///< chance to pull on after a click
+  double feel_bias_1 = 1.0;         ///< torque by feel, of the torque meant
+  double feel_sd_1 = 0.15;          ///< and its spread
   double point_sd_m = 0.001;        ///< where fingers land
 };
 const HandSkill& novice();

@@ -1,0 +1,46 @@
+#include "sim/hand/seating.h"
+
+namespace proofstand::hand {
+namespace {
+
+constexpr double kFirmPress_n = 80.0;
+// presses that leave a tool short of its seat: this share of the firm press reaches about this share of the depth
+double press_for_depth_n(double share_1) { return kFirmPress_n * base::clamp_1(share_1, 0.05, 1.0); }
+
+bool turns_bolts(bench::ThingKind kind) {
+  return kind == bench::ThingKind::LKey || kind == bench::ThingKind::Driver || kind == bench::ThingKind::ClickDriver;
+}
+
+}  // namespace
+
+ThingId turning_tool(Work& work, const Instruction& line) {
+  const ThingId tool = line.tool != kNoThing ? line.tool : work.sense(work.memory.main).holding;
+  return tool != kNoThing && turns_bolts(work.kind(tool)) ? tool : kNoThing;
+}
+
+double press_of(Work& work, const Instruction& line) {
+  if (line.force_n) return *line.force_n;
+  if (line.share_1) return press_for_depth_n(*line.share_1);
+  const HandSkill& skill = work.skill();
+  return press_for_depth_n(skill.depth_share_1 + skill.depth_share_sd_1 * work.normal("depth"));
+}
+
+Task seat(Work& work, HandId hand, ThingId tool, Grip grip, const Instruction& line) {
+  if (!rests_at(work, hand, PlaceKind::BoltRecess, line.bolt) || work.sense(hand).holding != tool) {
+    co_await draw_away(work, hand);
+    co_await take(work, hand, tool, grip);
+    const double sd_rad = work.skill().tool_tilt_sd_rad;
+    Pose pose;
+    pose.thing = owner_of(work, PlaceKind::BoltRecess, kNoThing);
+    pose.place = PlaceKind::BoltRecess;
+    pose.bolt = line.bolt;
+    pose.tilt_x_urad = micro(line.tilt_rad ? *line.tilt_rad : sd_rad * work.normal("tool tilt", 0));
+    pose.tilt_y_urad = micro(line.tilt_rad ? 0.0 : sd_rad * work.normal("tool tilt", 1));
+    co_await bring(work, hand, pose);
+  } else {
+    co_await grip_at(work, hand, grip);
+  }
+  co_await press(work, hand, press_of(work, line));
+}
+
+}  // namespace proofstand::hand
