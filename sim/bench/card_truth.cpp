@@ -10,10 +10,7 @@ namespace {
 constexpr int kRound = 24;
 constexpr double kLeastLocker_m3 = 0.2e-9;
 
-double middle_of_track_m(const RotorPart& part) {
-  const TrackGrid grid = track_grid(part);
-  return 0.5 * (grid.inner_m + grid.outer_m);
-}
+double middle_of_track_m(const RotorPart& part) { return track_grid(part).middle_m; }
 
 void remember(CardState& state, double shown_m) {
   state.indicated_m = shown_m;

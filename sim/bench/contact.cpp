@@ -147,7 +147,7 @@ void lay_down(const World& world, ThingId rotor) {
   FaceState& face = world.state.rotors[what.part].faces[down];
   const TrackGrid grid = track_grid(world.setup.rotors[what.part]);
   const double bench_area_m2 = patch_area_m2(PlaceKind::BenchTop);
-  const Exchange exchange = bench_under_rotor();
+  const Exchange& exchange = bench_under_rotor();
   const std::array<double, kSpecies> bench = world.state.bench_top.load_kg_m2;
   double worst = 0.0;
   for (std::size_t i = 0; i < face.cells.size(); ++i) {

@@ -5,8 +5,8 @@
 
 namespace proofstand::bench {
 
-/// Area of a thumb pressed firmly [m²]. source: from memory
-inline constexpr double kThumbArea_m2 = 3.5e-4;
+/// Area of a thumb pressed firmly [m²]. source: sim/physics/film.h
+inline constexpr double kThumbArea_m2 = physics::kThumbFirm_m2;
 /// Skin of a hand over which a film spreads as it works: five finger tips [m²]. common practice, no source
 inline constexpr double kFingersArea_m2 = 17.5e-4;
 

@@ -3,42 +3,58 @@
 namespace proofstand::bench {
 namespace {
 
-struct Shares {
-  double grease_there = 0.0, grease_back = 0.0, oil_there = 0.0, oil_back = 0.0, dust_there = 0.0, dust_back = 0.0;
-};
+using physics::FilmBody;
 
-Exchange spread(const Shares& shares) {
+Exchange between(FilmBody first, FilmBody second, double smear = 1.0) {
   Exchange exchange;
-  for (const Film film : kFilms) {
-    const auto s = static_cast<std::size_t>(film);
-    const bool oily = film == Film::Oil || film == Film::BrakeFluid;
-    exchange.there_1[s] = oily ? shares.oil_there : shares.grease_there;
-    exchange.back_1[s] = oily ? shares.oil_back : shares.grease_back;
+  for (std::size_t s = 0; s < kSpecies; ++s) {
+    const physics::TransferShares shares = physics::transfer_shares(first, second, static_cast<Film>(s));
+    const double most = 1.0 - shares.there_1;
+    const double back = shares.back_1 * smear;
+    exchange.there_1[s] = shares.there_1;
+    exchange.back_1[s] = back < most ? back : most;
   }
-  exchange.there_1[static_cast<std::size_t>(Film::Dust)] = shares.dust_there;
-  exchange.back_1[static_cast<std::size_t>(Film::Dust)] = shares.dust_back;
   // skin and bench take up no alcohol worth following
   exchange.there_1[static_cast<std::size_t>(Film::Alcohol)] = 0.0;
   exchange.back_1[static_cast<std::size_t>(Film::Alcohol)] = 0.0;
   return exchange;
 }
 
-}  // namespace
-
-Exchange fingers_on_metal(bool gloved, bool wet) {
-  const double smear = wet ? 3.0 : 1.0;
-  if (gloved) return spread({0.15, 0.15 * smear, 0.40, wet ? 0.55 : 0.40, 0.10, 0.10});
-  return spread({0.40, 0.10 * smear, 0.50, wet ? 0.50 : 0.30, 0.10, 0.10});
-}
-
-Exchange metal_under_rag(bool wet) {
-  Exchange exchange = wet ? spread({0.80, 0.05, 0.75, 0.08, 0.85, 0.03}) : spread({0.30, 0.02, 0.50, 0.05, 0.60, 0.02});
-  const auto alcohol = static_cast<std::size_t>(Film::Alcohol);
-  exchange.there_1[alcohol] = wet ? 0.30 : 0.70;
-  exchange.back_1[alcohol] = wet ? 0.50 : 0.10;
+Exchange under_rag(FilmBody rag, double soaked_up, double left_wet) {
+  Exchange exchange = between(FilmBody::Metal, rag);
+  exchange.there_1[static_cast<std::size_t>(Film::Alcohol)] = soaked_up;
+  exchange.back_1[static_cast<std::size_t>(Film::Alcohol)] = left_wet;
   return exchange;
 }
 
-Exchange bench_under_rotor() { return spread({0.10, 0.10, 0.40, 0.30, 0.10, 0.10}); }
+// what touches a wet film smears three times as much
+constexpr double kWetSmear_1 = 3.0;
+
+/// Built once: wipes ask for every cell.
+struct Table {
+  Exchange skin_dry = between(FilmBody::Skin, FilmBody::Metal);
+  Exchange skin_wet = between(FilmBody::Skin, FilmBody::Metal, kWetSmear_1);
+  Exchange glove_dry = between(FilmBody::Glove, FilmBody::Metal);
+  Exchange glove_wet = between(FilmBody::Glove, FilmBody::Metal, kWetSmear_1);
+  Exchange dry_rag = under_rag(FilmBody::DryRag, 0.70, 0.10);
+  Exchange wet_rag = under_rag(FilmBody::WetRag, 0.30, 0.50);
+  Exchange bench = between(FilmBody::Bench, FilmBody::Metal);
+};
+
+const Table& table() {
+  static const Table once;
+  return once;
+}
+
+}  // namespace
+
+const Exchange& fingers_on_metal(bool gloved, bool wet) {
+  if (gloved) return wet ? table().glove_wet : table().glove_dry;
+  return wet ? table().skin_wet : table().skin_dry;
+}
+
+const Exchange& metal_under_rag(bool wet) { return wet ? table().wet_rag : table().dry_rag; }
+
+const Exchange& bench_under_rotor() { return table().bench; }
 
 }  // namespace proofstand::bench

@@ -4,6 +4,7 @@
 #include "sim/bench/draft.h"
 #include "sim/bench/start_surfaces.h"
 #include "sim/bench/wiping.h"
+#include "sim/physics/prevailing.h"
 
 namespace proofstand::bench {
 namespace {
@@ -12,9 +13,8 @@ constexpr std::int64_t kMostDrops = 100;
 // a drop on flat metal spreads over about so much
 constexpr double kDropSpread_m2 = 2e-4;
 // less than this on a thread is the trace that every bolt comes with
-constexpr double kGreasyThread_kg_m2 = 50.0 * kMicrogramPerCm2;
-// a locker's half time of cure between steel and aluminium at room temperature, and what counts as none
-constexpr double kCureHalfTime_s = 3600.0;
+constexpr double kGreasyThread_kg_m2 = 50.0 * physics::kMicrogramPerCm2_kg_m2;
+// less locker than this is none
 constexpr double kLeastLocker_m3 = 0.2e-9;
 
 std::size_t at(Film film) { return static_cast<std::size_t>(film); }
@@ -189,7 +189,7 @@ ThreadFilm thread_film(const World& world, BoltId bolt_id) {
   // without air between metal the liquid cures; grease and oil keep it from doing so
   const bool cures = hole.bolt != event::kNoThing && film.locker_m3 >= kLeastLocker_m3 && !film.greasy && !film.oily;
   if (cures) {
-    const double set = 1.0 - base::exp_1(-0.693147180559945 * base::seconds(now - since) / kCureHalfTime_s);
+    const double set = physics::locker_cured_1(base::seconds(now - since));
     if (set > film.locker_set_1) film.locker_set_1 = set;
   }
   return film;
@@ -206,7 +206,7 @@ void glove(const World& world, HandId hand_id, bool on) {
   if (on) {
     hand.bare_film_kg_m2 = hand.film_kg_m2;
     hand.film_kg_m2 = {};
-    hand.film_kg_m2[at(Film::SkinGrease)] = kGloveLoad_kg_m2;
+    hand.film_kg_m2[at(Film::SkinGrease)] = physics::kGloveLoad_kg_m2;
   } else {
     hand.film_kg_m2 = hand.bare_film_kg_m2;
     hand.bare_film_kg_m2 = {};

@@ -10,6 +10,7 @@
 #include "sim/bench/jaws.h"
 #include "sim/bench/pick.h"
 #include "sim/bench/wiping.h"
+#include "sim/physics/instrument.h"
 
 namespace proofstand::bench {
 namespace {
@@ -18,8 +19,6 @@ constexpr double kOpened_m = 0.003;
 // a vernier is pushed along by the thumb; its little wheel moves it so far a turn
 constexpr double kSlidePerTurn_m = 0.010;
 constexpr double kSlideSpeed_m_s = 0.250;
-// a thimble screwed down with all the fingers have springs the frame by so much
-constexpr double kSqueeze_m = 0.00003;
 // up to this level fingers on the thimble are as gentle as the ratchet
 constexpr std::int64_t kGentleLevel = 128;
 constexpr double kRoomTemperature_k = 293.15;
@@ -86,7 +85,7 @@ void step_jaws(const World& world, HandId hand_id, ThingKind kind) {
   // jaws that bear stay where the part lets them; the ratchet slips on, fingers on the thimble can spring the frame
   state.opening_m = spot.size_m;
   const bool hard = kind == ThingKind::Micrometer && hand.grip != Grip::Ratchet && hand.turn.level > kGentleLevel;
-  const double squeeze_m = hard ? kSqueeze_m * force_share_1(hand.turn.level) : 0.0;
+  const double squeeze_m = hard ? physics::squeeze_error_m(force_share_1(hand.turn.level)) : 0.0;
   state.squeezed = state.closed ? state.squeezed || hard : hard;
   if (!state.closed || moved) {
     state.closed = true;

@@ -1,10 +1,9 @@
 #include "sim/bench/jaws.h"
 
-#include <cmath>
-
 #include "sim/base/math.h"
 #include "sim/bench/rotor_pose.h"
 #include "sim/bench/surface.h"
+#include "sim/physics/instrument.h"
 
 namespace proofstand::bench {
 namespace {
@@ -43,9 +42,7 @@ double rotor_angle_rad(const HandState& hand) {
 }
 
 double scale_m(const InstrumentPart& part, double length_m) {
-  const double shown = length_m + part.zero_error_m;
-  if (part.resolution_m <= 0.0) return shown;
-  return std::floor(shown / part.resolution_m + 0.5) * part.resolution_m;
+  return physics::shown_m(length_m, part.zero_error_m, 0.0, part.resolution_m);
 }
 
 JawSpot jaw_spot(const World& world, const HandState& hand, const InstrumentPart& part, ThingKind kind) {

@@ -22,8 +22,7 @@ Rub rub_in_caliper(const World& world) {
   Rub rub;
   if (world.state.seat.rotor == event::kNoThing) return rub;
   const RotorPart& part = world.setup.rotors[world.thing(world.state.seat.rotor).part];
-  const TrackWear wear = track_wear(part);
-  const double radius_m = 0.5 * (wear.inner_m + wear.outer_m);
+  const double radius_m = track_grid(part).middle_m;
   std::array<double, kSteps> w{};
   for (std::size_t i = 0; i < kSteps; ++i) {
     w[i] = runout_at(world, radius_m, base::kTwoPi * static_cast<double>(i) / static_cast<double>(kSteps));

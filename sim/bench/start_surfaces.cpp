@@ -2,15 +2,16 @@
 
 #include "sim/bench/card_truth.h"
 #include "sim/bench/fluid.h"
+#include "sim/bench/surface.h"
 #include "sim/bench/wheel.h"
 
 namespace proofstand::bench {
 namespace {
 
 // what a bench that is wiped now and then carries; a rotor laid on it takes a tenth of the grease
-constexpr double kBenchOil_kg_m2 = 3.0 * kMicrogramPerCm2;
-constexpr double kBenchGrease_kg_m2 = 3.0 * kMicrogramPerCm2;
-constexpr double kDirtyRag_kg_m2 = 150.0 * kMicrogramPerCm2;
+constexpr double kBenchOil_kg_m2 = 3.0 * physics::kMicrogramPerCm2_kg_m2;
+constexpr double kBenchGrease_kg_m2 = 3.0 * physics::kMicrogramPerCm2_kg_m2;
+constexpr double kDirtyRag_kg_m2 = 150.0 * physics::kMicrogramPerCm2_kg_m2;
 constexpr double kOpenedMicrometer_m = 0.003;
 
 std::size_t at(Film film) { return static_cast<std::size_t>(film); }
@@ -41,7 +42,7 @@ void start_surfaces(const World& world) {
   BenchState& state = world.state;
   for (HandState& hand : state.hands) {
     hand.film_kg_m2 = {};
-    hand.film_kg_m2[at(Film::SkinGrease)] = kSkinLoad_kg_m2;
+    hand.film_kg_m2[at(Film::SkinGrease)] = physics::kSkinLoad_kg_m2;
   }
   state.rotors.clear();
   for (const RotorPart& part : world.setup.rotors) {

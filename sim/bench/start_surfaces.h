@@ -5,10 +5,6 @@
 
 namespace proofstand::bench {
 
-/// Load of a mechanic's unwashed skin and of a fresh glove [kg/m²]. common practice, no source
-inline constexpr double kSkinLoad_kg_m2 = 15.0e-5;
-inline constexpr double kGloveLoad_kg_m2 = 0.5e-5;
-
 /// A fold of this rag that has wiped nothing: clean, or as black as its other folds.
 FilmCell fresh_fold(const RagPart& part);
 

@@ -4,21 +4,18 @@
 
 #include "sim/base/assert.h"
 #include "sim/base/math.h"
+#include "sim/physics/dimensions.h"
+#include "sim/physics/drying.h"
 
 namespace proofstand::bench {
 namespace {
 
-constexpr double kTrackWidth_m = 0.015;
-constexpr double kLiningInnerBelowRim_m = 0.0145;
-constexpr double kLiningOuterBelowRim_m = 0.001;
-// what a free surface of alcohol loses in a still room; halved, a wiped face would seem wet for a minute
-constexpr double kDryingFlux_kg_m2_s = 2.9e-4;
-// film that covers 63 % of a surface
-constexpr double kCoveringLoad_kg_m2 = 20.0 * kMicrogramPerCm2;
+static_assert(kSpecies == physics::kSpeciesCount);
+// asked for by every wet cell, so worked out once
+const double kDryingFlux_kg_m2_s = physics::alcohol_flux_kg_m2_s();
 // three covering loads: as good as everywhere
-constexpr double kFullFilm_kg_m2 = 60.0 * kMicrogramPerCm2;
+constexpr double kFullFilm_kg_m2 = 3.0 * physics::kCoverLoad_kg_m2;
 constexpr double kVisiblyWet_kg_m2 = 1e-4;
-constexpr double kOilyFriction_1 = 0.3;
 
 std::size_t at(Film film) { return static_cast<std::size_t>(film); }
 
@@ -34,10 +31,14 @@ double TrackGrid::ring_radius_m(std::size_t ring) const {
   return inner_m + ring_width_m() * (static_cast<double>(ring) + 0.5);
 }
 
-TrackGrid track_grid(const RotorPart& part) { return {part.diameter_m * 0.5 - kTrackWidth_m, part.diameter_m * 0.5}; }
+TrackGrid track_grid(const RotorPart& part) {
+  const physics::TrackRadii radii = physics::track_radii(part.diameter_m);
+  return {radii.inner_m, radii.outer_m, radii.middle_m};
+}
 
 TrackWear track_wear(const RotorPart& part) {
-  return {part.diameter_m * 0.5 - kLiningInnerBelowRim_m, part.diameter_m * 0.5 - kLiningOuterBelowRim_m};
+  const physics::TrackRadii radii = physics::track_radii(part.diameter_m);
+  return {radii.lining_inner_m, radii.lining_outer_m};
 }
 
 CellPlace resolve_cell(const TrackGrid& grid, double radius_m, double angle_rad) {
@@ -127,6 +128,7 @@ void mark_changed(FaceState& face) { ++face.version; }
 FaceFigures face_figures(const FaceState& face, const TrackGrid& grid, base::Tick now) {
   FaceFigures figures;
   double area = 0.0;
+  double factor = 0.0;
   for (std::size_t ring = 0; ring < kRings; ++ring) {
     const double cell_area = grid.cell_area_m2(ring);
     for (std::size_t sector = 0; sector < kSectors; ++sector) {
@@ -136,7 +138,10 @@ FaceFigures face_figures(const FaceState& face, const TrackGrid& grid, base::Tic
       const double oily = load - cell.load_kg_m2[at(Film::SkinGrease)] - cell.load_kg_m2[at(Film::Locker)];
       area += cell_area;
       figures.mean_kg_m2 += cell_area * load;
-      figures.covered_1 += cell_area * (1.0 - base::exp_1(-load / kCoveringLoad_kg_m2));
+      figures.covered_1 += cell_area * physics::covered_1(load);
+      std::array<double, kSpecies> now_load = cell.load_kg_m2;
+      now_load[at(Film::Alcohol)] = wet;
+      factor += cell_area * physics::film_friction_factor_1(now_load);
       if (oily >= kFullFilm_kg_m2) figures.oily_1 += cell_area;
       if (wet > kVisiblyWet_kg_m2) figures.wet_share_1 += cell_area;
       if (load > figures.worst_kg_m2) figures.worst_kg_m2 = load;
@@ -147,7 +152,7 @@ FaceFigures face_figures(const FaceState& face, const TrackGrid& grid, base::Tic
   figures.covered_1 = base::clamp_1(figures.covered_1 / area, 0.0, 1.0);
   figures.oily_1 = base::clamp_1(figures.oily_1 / area, 0.0, 1.0);
   figures.wet_share_1 = base::clamp_1(figures.wet_share_1 / area, 0.0, 1.0);
-  figures.friction_factor_1 = 1.0 - figures.covered_1 * (1.0 - kOilyFriction_1);
+  figures.friction_factor_1 = base::clamp_1(factor / area, 0.0, 1.0);
   return figures;
 }
 

@@ -6,20 +6,18 @@
 #include <cstddef>
 
 #include "sim/bench/world.h"
+#include "sim/physics/film.h"
 
 namespace proofstand::bench {
 
-/// Index of each film species in a load array; the order of sim/physics/film.h.
-enum class Film : std::size_t { SkinGrease, Oil, Grease, Locker, BrakeFluid, Alcohol, Dust };
-inline constexpr std::array<Film, kSpecies> kFilms = {Film::SkinGrease, Film::Oil,     Film::Grease, Film::Locker,
-                                                      Film::BrakeFluid, Film::Alcohol, Film::Dust};
-/// One microgram a square centimetre, the unit people quote films in, as kg/m².
-inline constexpr double kMicrogramPerCm2 = 1e-5;
+/// A film species; its place in a load array.
+using Film = physics::Species;
 
 /// The ring of one rotor that its pads sweep, with the grid on it.
 struct TrackGrid {
-  double inner_m = 0.0;  ///< inner edge of the track
-  double outer_m = 0.0;  ///< rim edge
+  double inner_m = 0.0;   ///< inner edge of the track
+  double outer_m = 0.0;   ///< rim edge
+  double middle_m = 0.0;  ///< where runout is quoted
 
   [[nodiscard]] double ring_width_m() const { return (outer_m - inner_m) / static_cast<double>(kRings); }
   /// Area of a cell of that ring [m²]; the cells of a face add up to the area of the ring of the track.
@@ -28,8 +26,8 @@ struct TrackGrid {
   [[nodiscard]] double ring_radius_m(std::size_t ring) const;
 };
 
-/// Grid of a rotor, from its diameter and the width of a track.
-/// source: track width 15 mm, sim/physics/dimensions.h
+/// Grid of a rotor, from its diameter.
+/// source: sim/physics/dimensions.h
 TrackGrid track_grid(const RotorPart& part);
 
 /// The part of a track that the pads wear down; outside it, up to rim and inner edge, an unworn lip is left.
@@ -37,7 +35,7 @@ struct TrackWear {
   double inner_m = 0.0;
   double outer_m = 0.0;
 };
-/// source: lining from 65.5 to 79 mm on a 160 mm rotor, common practice, no source
+/// source: sim/physics/dimensions.h
 TrackWear track_wear(const RotorPart& part);
 
 /// Sector and ring of a cell. Radii off the track go to the nearest ring; angles wrap.

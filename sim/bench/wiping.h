@@ -7,8 +7,8 @@ namespace proofstand::bench {
 
 /// Cloth of one fold over which what was wiped off spreads [m²]: about 10 cm x 10 cm. common practice, no source
 inline constexpr double kFoldArea_m2 = 0.010;
-/// Load of a fold beyond which it counts as dirty, and looks black [kg/m²]. common practice, no source
-inline constexpr double kDirtyFold_kg_m2 = 50.0 * kMicrogramPerCm2;
+/// Load of a fold beyond which it counts as dirty, and looks black [kg/m²]. source: sim/physics/film.h
+inline constexpr double kDirtyFold_kg_m2 = physics::kDirtyRag_kg_m2;
 /// Alcohol on a fold above which it wipes as a wet one [kg/m²]: a drop on a fold. common practice, no source
 inline constexpr double kWetFold_kg_m2 = 5e-4;
 /// A folded rag gives its alcohol off so much slower than a free surface. common practice, no source
