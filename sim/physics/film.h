@@ -1,69 +1,73 @@
-// Films: how matter goes over at a contact, dries, and what it costs in friction. Conserved: what one body loses the
-// other gains.
+// Films of grease, oil and fluids on surfaces: what moves in a contact, and what a film does to friction.
 #pragma once
 
+#include <array>
 #include <cstddef>
-#include <cstdint>
+#include <string_view>
+#include <tuple>
 
 namespace proofstand::physics {
 
-enum class Species : std::uint8_t { SkinGrease, Oil, Grease, Locker, BrakeFluid, Alcohol, Dust };
+/// What a film is made of.
+enum class Species : unsigned char { SkinGrease, Oil, Grease, Locker, BrakeFluid, Alcohol, Dust };
 inline constexpr std::size_t kSpeciesCount = 7;
+std::string_view species_words(Species species);
+/// Areal load of each species. [kg/m2]
+using FilmLoads = std::array<double, 7>;
+static_assert(std::tuple_size_v<FilmLoads> == kSpeciesCount);
+/// One microgram a square centimetre in kg/m2.
+inline constexpr double kMicrogramPerCm2_kg_m2 = 1e-5;
 
-/// Kinds of bodies that meet.
-enum class Body : std::uint8_t { Skin, Glove, Metal, DryRag, WetRag, Pad, Tool, BenchTop };
+/// What takes part in a contact.
+enum class FilmBody : unsigned char { Skin, Glove, Metal, DryRag, WetRag, Pad, Tool, Bench };
 
-/// Shares of the loads that go over in one firm contact of about a second.
-struct Exchange {
-  double there_1 = 0.0;  ///< from the first body to the second
-  double back_1 = 0.0;   ///< from the second to the first; both together <= 1
+/// Shares of the load that a firm contact of a second moves, each way; there + back <= 1.
+struct TransferShares {
+  double there_1 = 0.0;
+  double back_1 = 0.0;
 };
-/// Table for two bodies and a species; wet: alcohol still on either, which smears three times as much back.
-/// source: directions and orders of magnitude from forensic and hygiene literature, figures common practice, no source
-Exchange exchange_of(Body first, Body second, Species species, bool wet);
+/// Shares from first to second and back, by species; a pair unknown to the table is looked up the other way round, else
+/// 0.1 each way.
+/// source  common practice, no source (orders of magnitude; one published saliva-to-finger study supports < 10 % to 50
+/// %)
+TransferShares transfer_shares(FilmBody first, FilmBody second, Species species);
 
-/// Mass per area of two bodies over the area they share [kg/m²].
-struct Loads {
+/// Two cells after a contact.
+struct FilmPair {
   double first_kg_m2 = 0.0;
   double second_kg_m2 = 0.0;
+  double moved_kg = 0.0;  ///< from first to second, net
 };
-/// After one contact over an area [m²], when the loads are spread over cells of the given areas [m²] (>= area). The sum
-/// of load × cell area is kept; neither goes below zero. source: conservation
-Loads exchanged(Loads before, Exchange exchange, double area_m2, double first_cell_m2, double second_cell_m2);
+/// Contact over an area: dm = A (there rho_1 - back rho_2); mass is kept, nothing gets below zero.
+/// first_area_m2, second_area_m2 >= area_m2 > 0
+/// strength_1  [1] 0..1, light or short contacts move less
+/// source  conserved transfer, own derivation
+FilmPair exchange(double first_kg_m2, double first_area_m2, double second_kg_m2, double second_area_m2, double area_m2,
+                  const TransferShares& shares, double strength_1 = 1.0);
 
-/// Film covers this share of the surface [1]: 1 − exp(−ρ/ρ0), ρ0 20 µg/cm². source: own (common practice, no source)
+/// Load that covers 63 % of a surface [kg/m2]: 20 ug/cm2. common practice, no source
+inline constexpr double kCoverLoad_kg_m2 = 20.0 * kMicrogramPerCm2_kg_m2;
+/// Load of a rag's face above which it counts as dirty [kg/m2]: 50 ug/cm2. common practice, no source
+inline constexpr double kDirtyRag_kg_m2 = 50.0 * kMicrogramPerCm2_kg_m2;
+/// Usual loads [kg/m2] of unwashed and washed skin and a fresh glove: 15, 3, 0.5 ug/cm2. common practice, no source
+inline constexpr double kSkinLoad_kg_m2 = 15.0 * kMicrogramPerCm2_kg_m2;
+inline constexpr double kWashedSkinLoad_kg_m2 = 3.0 * kMicrogramPerCm2_kg_m2;
+inline constexpr double kGloveLoad_kg_m2 = 0.5 * kMicrogramPerCm2_kg_m2;
+/// Area of a thumb pressed lightly and firmly [m2]. from memory
+inline constexpr double kThumbLight_m2 = 2.0e-4;
+inline constexpr double kThumbFirm_m2 = 3.5e-4;
+
+/// Share of a surface that a load covers: 1 - exp(-rho/rho_0). [1] 0..1
 double covered_1(double load_kg_m2);
-inline constexpr double kCoveringLoad_kg_m2 = 20e-5;
-/// Friction left on a surface [1] with loads by species: each covered share weighs with its own factor. loads_kg_m2
-/// [kSpeciesCount] source: factors from memory (boundary friction over dry)
-double friction_left_1(const double (&loads_kg_m2)[kSpeciesCount]);
-/// Factor of a full film of a species [1].
-double film_factor_1(Species species);
-/// Share of a film that oily species cover fully from here on [kg/m²]: counts as an oil film. source: own (common
-/// practice, no source)
-inline constexpr double kOilyLoad_kg_m2 = 20e-5;
-/// A rag's fold above this counts as dirty [kg/m²]. source: common practice, no source (50 µg/cm²)
-inline constexpr double kDirtyFold_kg_m2 = 50e-5;
-
-/// Mass flux [kg/(m² s)] at which isopropanol leaves a wet surface in still air at 20 °C. source: mass-transfer form k
-/// p M/(R T); vapour pressure published at 25 °C, at 20 °C from memory
-double alcohol_flux_kg_m2_s();
-/// The same for water at a relative humidity [1].
-double water_flux_kg_m2_s(double humidity_1);
-/// Load left [kg/m²] after a time [s], drying at a constant flux. source: the same
-double dried_kg_m2(double load_kg_m2, double flux_kg_m2_s, double time_s);
-/// Time [s] a film of a thickness [m] and density [kg/m³] needs. source: the same
-double drying_time_s(double thickness_m, double density_kg_m3, double flux_kg_m2_s);
-/// Thickness [m] of a mass on an area.
-double film_thickness_m(double mass_kg, double area_m2, double density_kg_m3);
-
-/// Typical starting loads [kg/m²]: unwashed mechanic's skin 15, washed 3, fresh glove 0.5 µg/cm². source: own (common
-/// practice, no source)
-inline constexpr double kWorkedSkin_kg_m2 = 15e-5;
-inline constexpr double kWashedSkin_kg_m2 = 3e-5;
-inline constexpr double kFreshGlove_kg_m2 = 0.5e-5;
-/// Area under one finger tip, light and firm [m²]. source: from memory
-inline constexpr double kTouchLight_m2 = 2e-4;
-inline constexpr double kTouchFirm_m2 = 3.5e-4;
+/// Friction under a full film of a species, of clean friction. [1] source: skin 0.6 common practice, no source; oil
+/// 0.35 from memory; alcohol, dust own
+double full_film_factor_1(Species species);
+/// Friction factor of a mixed film: the covered share slides on the film, species weighed by load. [1] 0..1
+/// source  own derivation
+double film_friction_factor_1(const FilmLoads& loads_kg_m2);
+/// Thickness of a film. density_kg_m3 > 0. [m]
+double film_thickness_m(double load_kg_m2, double density_kg_m3);
+/// What is left of a film covering share after n wipes that each take eta of it. [1]
+double share_after_wipes_1(double share_1, double taken_1, int wipes);
 
 }  // namespace proofstand::physics
