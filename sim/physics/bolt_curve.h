@@ -15,7 +15,7 @@ inline constexpr double kJointCompliance_m_n = 2.77e-9;
 inline constexpr double kSettleAdvance_m = 44e-6;
 /// Preload at which half of that has gone [N]. common practice, no source
 inline constexpr double kSettleHalf_n = 900.0;
-/// Tangent stiffness beyond yield, share of the elastic one. source: own simplification
+/// Tangent stiffness beyond yield, share of the elastic one, at most: the force at break is never passed. own
 inline constexpr double kPlasticSlope_1 = 0.03;
 /// Static over sliding friction: what it takes to set a bolt going. common practice, no source
 inline constexpr double kBreakaway_1 = 1.08;
@@ -32,6 +32,7 @@ struct BoltCurve {
   double gap_m = 0.0;              ///< between rotor and boss when the head comes to bear
   double gap_stiffness_n_m = 7e6;  ///< force that closes it
   double yield_n = 1e9;
+  double plastic_n_m = 1e7;      ///< stiffness beyond yield
   double break_stretch_m = 1e9;  ///< permanent stretch at which it breaks
   double strip_n = 1e9;          ///< load that strips the hub's thread now
   bool bottoms = false;          ///< its end meets the bottom before its head bears

@@ -1,74 +1,82 @@
 #include "sim/physics/drive_recess.h"
 
 #include "sim/base/math.h"
+#include "sim/physics/dimensions.h"
 
 namespace proofstand::physics {
 namespace {
 
-constexpr double kDraft_rad = 2.0 * base::kPi / 180.0;
-constexpr double kToolFriction_1 = 0.12;
-
-// overlap, lever arm and bearing share of a tip in a size-25 recess
-struct Contact {
+// overlap with the recess's hollows, arm of the flanks that bear and how many do
+struct Shape {
   double overlap_m;
-  double radius_m;
-  double lobes;
+  double arm_m;
+  int flanks;
+  double play_rad;
+  double reach_1;  // of the recess's depth that its tip gets to
 };
 
-Contact contact_of(DriverTip tip) {
-  switch (tip) {
-    case DriverTip::Hexalobular25:
-      return {0.5 * (0.00450 - 0.00325), 0.25 * (0.00450 + 0.00325), 6.0};
-    case DriverTip::Hexalobular20:
-      return {0.5 * (0.00395 - 0.00325), 0.25 * (0.00395 + 0.00325), 6.0};
-    // corners 2/√3 across flats, bearing on their edges only
-    case DriverTip::Hexagon3_2:
-      return {0.5 * (0.003695 - 0.00325), 0.00174, 3.0};
-    case DriverTip::Hexagon3_0:
-      return {0.5 * (0.003464 - 0.00325), 0.00168, 3.0};
-    case DriverTip::FlatBlade:
-      return {0.5 * (0.00440 - 0.00325), 0.00191, 1.0};
+Shape shape_of(DriveTool tool) {
+  const double points_m = size_m(Size::RecessPoint);
+  const double hollows_m = size_m(Size::RecessFlat);
+  switch (tool) {
+    case DriveTool::Hexalobular25:
+      return {0.5 * (points_m - hollows_m), 0.25 * (points_m + hollows_m), 6, base::radians(1.3), 1.0};
+    case DriveTool::Hexalobular20: return {0.5 * (0.00395 - hollows_m), 0.25 * (0.00395 + hollows_m), 6, base::radians(6.9), 1.0};
+    // a hexagon touches with its corners' edges only, and half of them at a time
+    case DriveTool::Hexagon3_0: return {0.5 * (0.003464 - hollows_m), 0.25 * (0.003464 + hollows_m), 3, base::radians(17.0), 0.9};
+    case DriveTool::Hexagon3_2: return {0.5 * (0.003695 - hollows_m), 0.25 * (0.003695 + hollows_m), 3, base::radians(4.9), 0.9};
+    case DriveTool::FlatBlade: return {0.5 * (0.0044 - hollows_m), 0.25 * (0.0044 + hollows_m), 1, base::radians(12.0), 0.7};
+    case DriveTool::Fingers: break;
   }
-  return {0.0, 0.0, 0.0};
+  return {0.0, 0.0, 0, 0.0, 0.0};
 }
 
 }  // namespace
 
-double drive_capacity_nm(const Engagement& e, double p_pa) {
-  const Contact c = contact_of(e.tip);
-  const double width_m = c.overlap_m - e.wear_m;
-  const double tilt = e.tilt_rad < 0.0 ? -e.tilt_rad : e.tilt_rad;
-  const double height_m = e.depth_m - 0.5 * kHexalobular25.points_m * base::tan_rad(tilt);
-  if (width_m <= 0.0 || height_m <= 0.0) return 0.0;
-  return c.lobes * p_pa * width_m * height_m * c.radius_m;
+DriveContact drive_contact(const DriveFit& fit) {
+  const Shape shape = shape_of(fit.tool);
+  const double tilt_rad = fit.tilt_rad < 0.0 ? -fit.tilt_rad : fit.tilt_rad;
+  const double lost_m = 0.5 * size_m(Size::RecessPoint) * base::tan_rad(tilt_rad);
+  const double free_m = size_m(Size::RecessDepth) * shape.reach_1 - fit.debris_m;
+  const double reached_m = fit.depth_m < free_m ? fit.depth_m : free_m;
+  DriveContact contact;
+  contact.depth_m = reached_m > lost_m ? reached_m - lost_m : 0.0;
+  contact.overlap_m = shape.overlap_m > fit.recess_wear_m ? shape.overlap_m - fit.recess_wear_m : 0.0;
+  contact.arm_m = shape.arm_m;
+  contact.flanks = shape.flanks;
+  return contact;
 }
 
-double depth_needed_m(double torque_nm, double p_pa) {
-  const Contact c = contact_of(DriverTip::Hexalobular25);
-  return torque_nm / (c.lobes * p_pa * c.overlap_m * c.radius_m);
+double drive_capacity_nm(const DriveFit& fit) {
+  const DriveContact c = drive_contact(fit);
+  return c.flanks * fit.crush_pa * c.overlap_m * c.depth_m * c.arm_m;
 }
 
-double push_out_force_n(double torque_nm, double tilt_rad) {
-  const double tilt = tilt_rad < 0.0 ? -tilt_rad : tilt_rad;
-  const double torque = torque_nm < 0.0 ? -torque_nm : torque_nm;
-  const double wedge = base::tan_rad(tilt + kDraft_rad) - kToolFriction_1;
-  return wedge > 0.0 ? torque / contact_of(DriverTip::Hexalobular25).radius_m * wedge : 0.0;
+double drive_depth_for_torque_m(const DriveFit& fit, double torque_nm) {
+  const DriveContact c = drive_contact(fit);
+  const double tilt_rad = fit.tilt_rad < 0.0 ? -fit.tilt_rad : fit.tilt_rad;
+  return torque_nm / (c.flanks * fit.crush_pa * c.overlap_m * c.arm_m) +
+         0.5 * size_m(Size::RecessPoint) * base::tan_rad(tilt_rad);
 }
 
-TipFit tip_fit(DriverTip tip) {
-  switch (tip) {
-    case DriverTip::Hexalobular25:
-      return {true, base::radians(1.3)};
-    case DriverTip::Hexalobular20:
-      return {true, base::radians(6.9)};
-    case DriverTip::Hexagon3_0:
-      return {true, base::radians(17.0)};
-    case DriverTip::Hexagon3_2:
-      return {true, base::radians(4.9)};
-    case DriverTip::FlatBlade:
-      return {true, base::radians(12.0)};
-  }
-  return {false, 0.0};
+double push_out_n(double torque_nm, double arm_m, double tilt_rad, double draft_rad, double friction_1) {
+  const double wedge = base::tan_rad((tilt_rad < 0.0 ? -tilt_rad : tilt_rad) + draft_rad) - friction_1;
+  return wedge > 0.0 && arm_m > 0.0 ? torque_nm / arm_m * wedge : 0.0;
+}
+
+double drive_play_rad(DriveTool tool) { return shape_of(tool).play_rad; }
+
+bool drive_enters(DriveTool tool, double across_m) {
+  // half a hexagon's flat must pass between the recess's hollows
+  if (tool == DriveTool::Hexagon3_0 || tool == DriveTool::Hexagon3_2) return 0.5 * across_m <= 0.001609;
+  return across_m <= 0.004498;
+}
+
+double deepest_fit_m(DriveTool tool, double recess_depth_m) { return shape_of(tool).reach_1 * recess_depth_m; }
+
+double recess_wear_added_m(double torque_nm, double capacity_nm) {
+  if (torque_nm >= capacity_nm) return 0.0002;
+  return torque_nm > 0.9 * capacity_nm ? 0.00005 : 0.0;
 }
 
 }  // namespace proofstand::physics

@@ -4,12 +4,12 @@
 namespace proofstand::physics {
 
 /// What is put into the recess.
-enum class DriveTool : unsigned char { Hexalobular25, Hexalobular20, Hexagon3_0, Hexagon3_2, FlatBlade, Fingers };
+enum class DriveTool : unsigned char { Hexalobular25, Hexalobular20, Hexagon3_0, Hexagon3_2, FlatBlade };
 
 /// How a tool sits in the recess now.
 struct DriveFit {
   DriveTool tool = DriveTool::Hexalobular25;
-  double depth_m = 0.00152;    ///< how deep its tip reaches
+  double depth_m = 0.00152;    ///< how deep its tip would reach in a clean recess
   double tilt_rad = 0.0;       ///< between the axes
   double recess_wear_m = 0.0;  ///< lost of the radial overlap, recess and tool together
   double debris_m = 0.0;       ///< packed in the bottom
@@ -20,6 +20,7 @@ struct DriveFit {
 struct DriveContact {
   double depth_m = 0.0;    ///< effective, 0 when it does not bear
   double overlap_m = 0.0;  ///< radial, in the way of rounding
+  double bearing_1 = 1.0;  ///< share of the flank that bears; corners and edges bear by a half
   double arm_m = 0.0;
   int flanks = 0;
 };
@@ -36,8 +37,8 @@ double push_out_n(double torque_nm, double arm_m, double tilt_rad, double draft_
 /// Free turn of a tool in the recess to either side. [rad]
 /// source  own computation on the two contours of ISO 10664
 double drive_play_rad(DriveTool tool);
-/// Does it go in at all? A 4 mm hexagon does not.
-bool drive_enters(DriveTool tool, double across_m);
+/// Does a hexagon key of this size across its flats go in? 3.2 mm does, 3.3 mm does not. source: as above
+bool hexagon_enters(double across_m);
 /// Largest depth this tool can reach in a recess of that depth. [m] source: common practice, no source
 double deepest_fit_m(DriveTool tool, double recess_depth_m);
 

@@ -1,119 +1,100 @@
 #include "sim/physics/film.h"
 
+#include "sim/base/assert.h"
 #include "sim/base/math.h"
 
 namespace proofstand::physics {
 namespace {
 
-bool oily(Species species) {
-  return species == Species::Oil || species == Species::Grease || species == Species::Locker ||
-         species == Species::BrakeFluid;
-}
+struct ContactRow {
+  FilmBody first;
+  FilmBody second;
+  TransferShares thick;  // grease and what clings like it
+  TransferShares thin;   // oil and what runs like it
+};
 
-// one direction of the table: metal is always the second body here
-Exchange onto_metal(Body first, bool liquid) {
-  switch (first) {
-    case Body::Skin:
-      return liquid ? Exchange{0.50, 0.30} : Exchange{0.40, 0.10};
-    case Body::Glove:
-      return liquid ? Exchange{0.40, 0.40} : Exchange{0.15, 0.15};
-    case Body::DryRag:
-      return liquid ? Exchange{0.05, 0.50} : Exchange{0.02, 0.30};
-    case Body::WetRag:
-      return liquid ? Exchange{0.08, 0.75} : Exchange{0.05, 0.80};
-    case Body::Pad:
-      return liquid ? Exchange{0.20, 0.40} : Exchange{0.10, 0.30};
-    case Body::Tool:
-      return liquid ? Exchange{0.40, 0.40} : Exchange{0.20, 0.20};
-    case Body::BenchTop:
-      return liquid ? Exchange{0.40, 0.30} : Exchange{0.10, 0.10};
-    case Body::Metal:
-      return {0.20, 0.20};
-  }
-  return {};
-}
+constexpr ContactRow kContacts[] = {
+    {FilmBody::Skin, FilmBody::Metal, {0.40, 0.10}, {0.50, 0.30}},
+    {FilmBody::Metal, FilmBody::DryRag, {0.30, 0.02}, {0.50, 0.05}},
+    {FilmBody::Metal, FilmBody::WetRag, {0.80, 0.05}, {0.75, 0.08}},
+    {FilmBody::Metal, FilmBody::Pad, {0.30, 0.10}, {0.40, 0.20}},
+    {FilmBody::Glove, FilmBody::Metal, {0.15, 0.15}, {0.40, 0.40}},
+    {FilmBody::Tool, FilmBody::Metal, {0.20, 0.20}, {0.40, 0.40}},
+    {FilmBody::Bench, FilmBody::Metal, {0.10, 0.10}, {0.40, 0.30}},
+    {FilmBody::Skin, FilmBody::DryRag, {0.25, 0.05}, {0.40, 0.10}},
+    {FilmBody::Skin, FilmBody::WetRag, {0.60, 0.05}, {0.60, 0.08}},
+    {FilmBody::Glove, FilmBody::DryRag, {0.30, 0.02}, {0.50, 0.05}},
+    {FilmBody::Glove, FilmBody::WetRag, {0.80, 0.05}, {0.75, 0.08}},
+    {FilmBody::Tool, FilmBody::DryRag, {0.30, 0.02}, {0.50, 0.05}},
+    {FilmBody::Tool, FilmBody::WetRag, {0.80, 0.05}, {0.75, 0.08}},
+    {FilmBody::Skin, FilmBody::Tool, {0.40, 0.10}, {0.50, 0.30}},
+    {FilmBody::Glove, FilmBody::Tool, {0.15, 0.15}, {0.40, 0.40}},
+};
 
-double flux_kg_m2_s(double transfer_m_s, double pressure_pa, double molar_kg) {
-  constexpr double kGas = 8.314462618;
-  constexpr double kRoom_k = 293.15;
-  return transfer_m_s * pressure_pa * molar_kg / (kGas * kRoom_k);
+bool runs(Species species) {
+  return species == Species::Oil || species == Species::BrakeFluid || species == Species::Alcohol;
 }
 
 }  // namespace
 
-Exchange exchange_of(Body first, Body second, Species species, bool wet) {
-  const bool flipped = first == Body::Metal && second != Body::Metal;
-  Exchange e = onto_metal(flipped ? second : first, oily(species) || species == Species::Alcohol);
-  if (wet && e.there_1 < e.back_1) {
-    // a body that cleans smears more back while alcohol stands on it
-    e.there_1 = 3.0 * e.there_1 < 1.0 - e.back_1 ? 3.0 * e.there_1 : 1.0 - e.back_1;
-  } else if (wet) {
-    e.back_1 = 3.0 * e.back_1 < 1.0 - e.there_1 ? 3.0 * e.back_1 : 1.0 - e.there_1;
+std::string_view species_words(Species species) {
+  constexpr std::array<std::string_view, kSpeciesCount> kWords = {"skin grease", "oil",     "grease", "threadlocker",
+                                                                  "brake fluid", "alcohol", "dust"};
+  return kWords[static_cast<std::size_t>(species)];
+}
+
+TransferShares transfer_shares(FilmBody first, FilmBody second, Species species) {
+  for (const ContactRow& row : kContacts) {
+    const TransferShares& shares = runs(species) ? row.thin : row.thick;
+    if (row.first == first && row.second == second) return shares;
+    if (row.first == second && row.second == first) return {shares.back_1, shares.there_1};
   }
-  return flipped ? Exchange{e.back_1, e.there_1} : e;
+  return {0.10, 0.10};
 }
 
-Loads exchanged(Loads before, Exchange exchange, double area_m2, double first_cell_m2, double second_cell_m2) {
-  // mass that leaves the first cell; it cannot give more than it holds, nor take more than the second holds
-  double moved_kg = area_m2 * (exchange.there_1 * before.first_kg_m2 - exchange.back_1 * before.second_kg_m2);
-  const double most_kg = before.first_kg_m2 * first_cell_m2;
-  const double least_kg = -before.second_kg_m2 * second_cell_m2;
-  moved_kg = base::clamp_1(moved_kg, least_kg, most_kg);
-  return {before.first_kg_m2 - moved_kg / first_cell_m2, before.second_kg_m2 + moved_kg / second_cell_m2};
+FilmPair exchange(double first_kg_m2, double first_area_m2, double second_kg_m2, double second_area_m2, double area_m2,
+                  const TransferShares& shares, double strength_1) {
+  STAND_ASSERT(area_m2 > 0.0 && first_area_m2 >= area_m2 && second_area_m2 >= area_m2);
+  STAND_ASSERT(shares.there_1 >= 0.0 && shares.back_1 >= 0.0 && shares.there_1 + shares.back_1 <= 1.0);
+  const double strength = base::clamp_1(strength_1, 0.0, 1.0);
+  const double wish_kg = strength * area_m2 * (shares.there_1 * first_kg_m2 - shares.back_1 * second_kg_m2);
+  const double moved_kg = base::clamp_1(wish_kg, -second_kg_m2 * second_area_m2, first_kg_m2 * first_area_m2);
+  FilmPair pair{first_kg_m2 - moved_kg / first_area_m2, second_kg_m2 + moved_kg / second_area_m2, moved_kg};
+  // an emptied giver may end a rounding below nothing
+  if (pair.first_kg_m2 < 0.0) pair.first_kg_m2 = 0.0;
+  if (pair.second_kg_m2 < 0.0) pair.second_kg_m2 = 0.0;
+  return pair;
 }
 
-double covered_1(double load_kg_m2) {
-  return load_kg_m2 <= 0.0 ? 0.0 : 1.0 - base::exp_1(-load_kg_m2 / kCoveringLoad_kg_m2);
+double covered_1(double load_kg_m2) { return 1.0 - base::exp_1(-load_kg_m2 / kCoverLoad_kg_m2); }
+
+double full_film_factor_1(Species species) {
+  constexpr std::array<double, kSpeciesCount> kFactors_1 = {0.60, 0.35, 0.40, 0.50, 0.35, 1.0, 0.90};
+  return kFactors_1[static_cast<std::size_t>(species)];
 }
 
-double film_factor_1(Species species) {
-  switch (species) {
-    case Species::SkinGrease:
-      return 0.6;
-    case Species::Oil:
-      return 0.35;
-    case Species::Grease:
-      return 0.35;
-    case Species::Locker:
-      return 0.5;
-    case Species::BrakeFluid:
-      return 0.4;
-    case Species::Alcohol:
-      return 0.8;
-    case Species::Dust:
-      return 0.95;
-  }
-  return 1.0;
-}
-
-double friction_left_1(const double (&loads_kg_m2)[kSpeciesCount]) {
-  double left = 1.0;
+double film_friction_factor_1(const FilmLoads& loads_kg_m2) {
+  double total_kg_m2 = 0.0;
+  double weighed_kg_m2 = 0.0;
   for (std::size_t i = 0; i < kSpeciesCount; ++i) {
-    if (loads_kg_m2[i] <= 0.0) continue;
-    left *= 1.0 - covered_1(loads_kg_m2[i]) * (1.0 - film_factor_1(static_cast<Species>(i)));
+    // alcohol is gone within half a minute and leaves nothing: it is no film to brake on
+    if (static_cast<Species>(i) == Species::Alcohol) continue;
+    total_kg_m2 += loads_kg_m2[i];
+    weighed_kg_m2 += loads_kg_m2[i] * full_film_factor_1(static_cast<Species>(i));
   }
-  return left;
+  if (total_kg_m2 <= 0.0) return 1.0;
+  return 1.0 - covered_1(total_kg_m2) * (1.0 - weighed_kg_m2 / total_kg_m2);
 }
 
-double alcohol_flux_kg_m2_s() {
-  // transfer coefficient of water in a still room, carried over by the diffusivities' two thirds
-  const double transfer_m_s = 0.005 * base::pow_1(1.0e-5 / 2.5e-5, 2.0 / 3.0);
-  return flux_kg_m2_s(transfer_m_s, 4400.0, 0.0601);
+double film_thickness_m(double load_kg_m2, double density_kg_m3) {
+  STAND_ASSERT(density_kg_m3 > 0.0);
+  return load_kg_m2 / density_kg_m3;
 }
 
-double water_flux_kg_m2_s(double humidity_1) { return flux_kg_m2_s(0.005, 2339.0, 0.018015) * (1.0 - humidity_1); }
-
-double dried_kg_m2(double load_kg_m2, double flux, double time_s) {
-  const double left = load_kg_m2 - flux * time_s;
-  return left > 0.0 ? left : 0.0;
-}
-
-double drying_time_s(double thickness_m, double density_kg_m3, double flux) {
-  return thickness_m * density_kg_m3 / flux;
-}
-
-double film_thickness_m(double mass_kg, double area_m2, double density_kg_m3) {
-  return mass_kg / (area_m2 * density_kg_m3);
+double share_after_wipes_1(double share_1, double taken_1, int wipes) {
+  double left_1 = share_1;
+  for (int i = 0; i < wipes; ++i) left_1 *= 1.0 - taken_1;
+  return left_1;
 }
 
 }  // namespace proofstand::physics

@@ -7,8 +7,9 @@ namespace proofstand::physics {
 inline constexpr double kGravity_m_s2 = 9.80665;
 /// Speed from which stops are quoted [m/s]: 25 km/h, as in cycle test standards (EN 1476x, from memory).
 inline constexpr double kStopSpeed_m_s = 25.0 / 3.6;
-/// Hand force that a median adult puts on a lever, as normal force on each pad [N]. own, from 160 N at the lever
-inline constexpr double kHardPadForce_n = 2000.0;
+/// Normal force on each pad when two fingers of a median adult pull hard (160 N at the lever) [N]. from memory, through
+/// hydrostatics of a 10 mm to 22 mm brake
+inline constexpr double kHardPadForce_n = 3400.0;
 
 /// Kinetic energy, rotating parts as a share of the mass. [J]
 double kinetic_energy_j(double mass_kg, double speed_m_s, double rotating_1 = 0.0);

@@ -2,34 +2,52 @@
 
 #include <cmath>
 
+#include "sim/base/assert.h"
 #include "sim/base/math.h"
 
 namespace proofstand::physics {
+namespace {
 
-double quantised(double value, double step) { return step > 0.0 ? std::floor(value / step + 0.5) * step : value; }
+// a line is uncovered when it is reached within a hundredth of a micrometre
+constexpr double kReached_m = 1e-8;
 
-double reading_m(double true_m, double zero_error_m, double squeeze_m, double resolution_m) {
-  return quantised(true_m + zero_error_m + squeeze_m, resolution_m);
+}  // namespace
+
+double quantise_m(double value_m, double step_m) {
+  STAND_ASSERT(step_m > 0.0);
+  return std::floor(value_m / step_m + 0.5) * step_m;
 }
 
-double abbe_error_m(double offset_m, double play_rad) { return offset_m * base::tan_rad(play_rad); }
-
-bool proven_above(double reading, double uncertainty_m, double limit_m) {
-  // 1.53 less 0.02 is 1.51: equal decimals must compare equal
-  return reading - uncertainty_m >= limit_m - 1e-12;
+double shown_m(double true_m, double zero_error_m, double other_error_m, double resolution_m) {
+  return quantise_m(true_m + zero_error_m + other_error_m, resolution_m);
 }
 
-MicrometerScale micrometer_scale(double reading) {
-  const double half = std::floor(reading / 0.0005 + 1e-9);
-  return {half * 0.0005, (reading - half * 0.0005) / 0.00001, reading / 0.0005};
+double abbe_error_m(double offset_m, double tilt_rad) { return offset_m * base::tan_rad(tilt_rad); }
+
+double squeeze_error_m(double squeeze_1) { return 0.00003 * base::clamp_1(squeeze_1, 0.0, 1.0); }
+
+MicrometerScale micrometer_scale(double shown_m) {
+  constexpr double kHalf_m = 0.0005;
+  MicrometerScale scale;
+  scale.sleeve_m = std::floor((shown_m + kReached_m) / kHalf_m) * kHalf_m;
+  scale.thimble_1 = (shown_m - scale.sleeve_m) / 0.00001;
+  scale.turn_rad = shown_m / kHalf_m * base::kTwoPi;
+  return scale;
 }
 
-VernierScale vernier_scale(double reading, double division_m, double spacing_m) {
-  const double whole = std::floor(reading / 0.001 + 1e-9) * 0.001;
-  const int line = static_cast<int>(std::floor((reading - whole) / division_m + 0.5));
-  return {line, reading + line * spacing_m};
+VernierScale vernier_scale(double shown_m, double step_m) {
+  STAND_ASSERT(step_m > 0.0);
+  VernierScale scale;
+  scale.main_m = std::floor((shown_m + kReached_m) / 0.001) * 0.001;
+  scale.line = static_cast<int>(std::floor((shown_m - scale.main_m) / step_m + 0.5));
+  const int whole = static_cast<int>(std::floor(0.001 / step_m + 0.5));
+  if (scale.line >= whole) {
+    scale.main_m += 0.001;
+    scale.line = 0;
+  }
+  return scale;
 }
 
-double dial_pointer_rad(double reading) { return base::kTwoPi * reading / 0.001; }
+double dial_hand_rad(double shown_m) { return base::wrap_two_pi(shown_m / 0.001 * base::kTwoPi); }
 
 }  // namespace proofstand::physics

@@ -1,58 +1,73 @@
 #include "sim/physics/preload.h"
 
+#include "sim/base/assert.h"
 #include "sim/base/math.h"
 
 namespace proofstand::physics {
 namespace {
 
-constexpr double kHalfOverCos30 = 0.5773502691896258;
-
-double pitch_term_m(const Fastener& f) { return f.thread.pitch_m / base::kTwoPi; }
-double thread_term_m(const Fastener& f) {
-  return kHalfOverCos30 * thread_geometry(f.thread).pitch_diameter_m * f.friction.thread_1;
-}
-double head_term_m(const Fastener& f) { return 0.5 * f.friction.bearing_1 * f.bearing_diameter_m; }
+// 1/(2 cos 30 degrees): half the flank angle widens the thread's friction by this
+constexpr double kFlank_1 = 0.57735026918962573;
 
 }  // namespace
 
-double bearing_diameter_m(Bearing bearing) { return 0.5 * (bearing.outer_m + bearing.hole_m); }
+double bearing_diameter_m(double head_m, double hole_m) { return (head_m + hole_m) / 2.0; }
 
-double bearing_diameter_uniform_m(Bearing bearing) {
-  const double w = bearing.outer_m;
-  const double h = bearing.hole_m;
-  return (2.0 / 3.0) * (w * w * w - h * h * h) / (w * w - h * h);
+double bearing_diameter_even_m(double head_m, double hole_m) {
+  STAND_ASSERT(head_m > hole_m);
+  return 2.0 / 3.0 * (head_m * head_m * head_m - hole_m * hole_m * hole_m) / (head_m * head_m - hole_m * hole_m);
 }
 
-double torque_per_newton_m(const Fastener& f) { return pitch_term_m(f) + thread_term_m(f) + head_term_m(f); }
-
-double nut_factor_1(const Fastener& f) { return torque_per_newton_m(f) / f.thread.diameter_m; }
-
-double preload_n(const Fastener& f, double torque_nm, double prevailing_nm) {
-  const double left_nm = torque_nm - prevailing_nm;
-  return left_nm > 0.0 ? left_nm / torque_per_newton_m(f) : 0.0;
+TorqueLevers torque_levers(const ThreadGeometry& thread, double bearing_m, const BoltFriction& friction) {
+  STAND_ASSERT(friction.thread_1 >= 0.0 && friction.head_1 >= 0.0);
+  TorqueLevers levers;
+  levers.pitch_m = thread.pitch_m / base::kTwoPi;
+  levers.thread_m = kFlank_1 * thread.pitch_diameter_m * friction.thread_1;
+  levers.head_m = friction.head_1 * bearing_m / 2.0;
+  return levers;
 }
 
-double preload_from_nut_factor_n(double torque_nm, double nut_factor, double diameter_m) {
-  return torque_nm / (nut_factor * diameter_m);
+double preload_from_torque_n(double torque_nm, const TorqueLevers& levers, double prevailing_nm) {
+  const double clamping_nm = torque_nm - prevailing_nm;
+  return clamping_nm > 0.0 ? clamping_nm / levers.tighten_m() : 0.0;
 }
 
-double tightening_torque_nm(const Fastener& f, double preload, double prevailing_nm) {
-  return preload * torque_per_newton_m(f) + prevailing_nm;
+double torque_from_preload_nm(double preload_n, const TorqueLevers& levers, double prevailing_nm) {
+  return preload_n * levers.tighten_m() + prevailing_nm;
 }
 
-double loosening_torque_nm(const Fastener& f, double preload, double lock_nm) {
-  return preload * (thread_term_m(f) + head_term_m(f) - pitch_term_m(f)) + lock_nm;
+double loosening_torque_nm(double preload_n, const TorqueLevers& levers, double lock_nm) {
+  const double torque_nm = preload_n * levers.loosen_m() + lock_nm;
+  return torque_nm > 0.0 ? torque_nm : 0.0;
 }
 
-double thread_torque_nm(const Fastener& f, double preload) { return preload * (pitch_term_m(f) + thread_term_m(f)); }
+double nut_factor_1(const TorqueLevers& levers, double diameter_m) { return levers.tighten_m() / diameter_m; }
 
-TorqueSplit torque_split(const Fastener& f) {
-  const double whole = torque_per_newton_m(f);
-  return {pitch_term_m(f) / whole, thread_term_m(f) / whole, head_term_m(f) / whole};
+double short_form_preload_n(double torque_nm, double nut_factor_1, double diameter_m) {
+  STAND_ASSERT(nut_factor_1 > 0.0 && diameter_m > 0.0);
+  return torque_nm / (nut_factor_1 * diameter_m);
 }
 
-double handbook_torque_nm(double preload, double lead_m, double diameter_m, double friction_1) {
-  return preload * (0.159 * lead_m + 1.156 * friction_1 * diameter_m);
+double short_form_torque_nm(double preload_n, double nut_factor_1, double diameter_m) {
+  return nut_factor_1 * diameter_m * preload_n;
+}
+
+double handbook_torque_nm(double preload_n, double lead_m, double diameter_m, double friction_1) {
+  return preload_n * (0.159 * lead_m + 1.156 * friction_1 * diameter_m);
+}
+
+double most_preload_n(double nominal_n, double torque_high_1, double scatter_1) {
+  return torque_high_1 * (1.0 + scatter_1) * nominal_n;
+}
+
+double least_preload_n(double nominal_n, double torque_low_1, double scatter_1, int sharing, double relaxation_1) {
+  STAND_ASSERT(sharing >= 1);
+  const double initial_n = torque_low_1 * (1.0 - scatter_1 / base::sqrt_1(static_cast<double>(sharing))) * nominal_n;
+  return initial_n * (1.0 - relaxation_1);
+}
+
+double combined_uncertainty_1(double first_1, double second_1) {
+  return base::sqrt_1(first_1 * first_1 + second_1 * second_1);
 }
 
 }  // namespace proofstand::physics

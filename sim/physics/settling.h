@@ -8,6 +8,8 @@ namespace proofstand::physics {
 inline constexpr double kCleanEmbed_m = 1.2e-6;
 /// The same with crumbs of paint or old locker under the rotor [m]; 5 to 20 um. common practice, no source
 inline constexpr double kDirtyEmbed_m = 8e-6;
+/// Share of what a surface has left to give that one pull takes. own
+inline constexpr double kEmbedShare_1 = 0.75;
 /// Short-term relaxation of an all-metal joint, share of the preload. source: NASA-STD-5020B table 1
 inline constexpr double kRelaxation_1 = 0.05;
 

@@ -27,7 +27,7 @@ double free_tilt_rad(double play_m, double pitch_m, double turns_1);
 /// Torque of a crossed bolt after these turns in aluminium: rises from the first quarter turn, at most 4 N·m.
 /// source  own, half of a thread-forming torque (common practice, no source)
 double crossed_torque_nm(double turns_1);
-/// Preload on the hand that feels the drop when turned back: how far it drops, a share of the pitch. [m]
+/// How far a bolt drops when it is turned back over its start, typically felt and heard. [m]
 /// source  common practice, no source
 double start_drop_m(double pitch_m);
 /// Turn back that is needed until the starts meet, from the phase now. [rad] 0..2 pi
