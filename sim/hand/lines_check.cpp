@@ -22,6 +22,15 @@ Readings& readings_of(Work& work, ThingId rotor) {
 // a length as it is written on a card: as many decimals as the instrument shows
 std::string card_mm(double length_m, int decimals) { return base::text_fixed(length_m * 1000.0, decimals); }
 
+// what locks the bolts, in the card's own word: nothing, a patch, or the locker that was put on
+std::string locking_words(Work& work, event::CardEntryId entry) {
+  const ThingId bolt = bench::see_bolt(*work.bench, static_cast<BoltId>(0)).thing;
+  const std::size_t which =
+      work.memory.locker_used ? 2 : (bolt != kNoThing && bench::see_patch(*work.bench, bolt) ? 1 : 0);
+  const bench::CardEntryPart& part = work.setup().card[event::index_of(entry)];
+  return which < part.words.size() ? work.setup().card_words[part.words[which]] : std::string();
+}
+
 // thimble or ratchet turned until it stands: the ratchet slips by itself, the thimble is screwed as far as told
 Task close_jaws(Work& work, HandId hand, ThingId instrument, bool squeezing) {
   Twirl plan;
@@ -171,6 +180,8 @@ Task do_write_read(Work& work, const Instruction& line) {
     if (stamp == 0.0)
       co_await work.give_up("\"" + work.name(line.thing) + "\" bears no stamp", "write what the sheet says");
     text = card_mm(stamp, 2);
+  } else if (line.says(Say::ReadLocking)) {
+    text = locking_words(work, *line.entry);
   } else {
     text = base::text_fixed(bench::see_setting_nm(*work.bench, line.tool), 1);
   }

@@ -64,7 +64,7 @@ Task do_wet(Work& work, const Instruction& line) {
   const HandId hand = work.memory.main;
   const HandId other = Work::other(hand);
   forget_hold(work, other);
-  co_await take(work, other, line.thing, Grip::None);
+  co_await ready_rag(work, other, line.thing, Grip::None, line.says(Say::FreshFold));
   co_await draw_away(work, other);
   co_await take(work, hand, line.tool, Grip::None);
   Pose pose;
@@ -95,6 +95,8 @@ Task do_squeeze(Work& work, const Instruction& line) {
   co_await bring(work, hand, pose);
   work.act(event::make_squeeze(0, hand, static_cast<std::int64_t>(line.count_1.value_or(1.0))));
   co_await work.pause(60);
+  const bench::BottlePart& bottle = work.setup().bottles[work.setup().things[event::index_of(line.tool)].part];
+  if (bottle.fluid == bench::FluidKind::Locker) work.memory.locker_used = true;
   co_await draw_away(work, hand);
 }
 

@@ -83,7 +83,8 @@ enum class Say : std::uint32_t {
   ReadSetting = 1u << 19,
   ReadStamp = 1u << 20,
   PressLost = 1u << 21,
-  AsReady = 1u << 22,
+  ReadLocking = 1u << 22,
+  UnlessPatch = 1u << 23,
 };
 
 /// One instruction. Numbers left out are decided by the hand's skill.

@@ -53,6 +53,7 @@ struct Memory {
   std::vector<Readings> readings;
   double runout_m = 0.0;
   bool runout_read = false;
+  bool locker_used = false;  ///< liquid locker was put on a thread or into a hole
 };
 
 class Work {
