@@ -32,7 +32,8 @@ void count_no(const Work& work, ConditionState& state, base::Tick tick) {
     const base::Tick from = std::max(state.to, work.scope.a_tick);
     const base::Tick length = tick - from;
     const base::Tick budget = work.rule.budget;
-    if (state.no_ticks <= budget && state.no_ticks + length > budget && state.settled == kNoTick) {
+    const bool keeps = work.rule.kind == RuleKind::Keep;
+    if (keeps && state.no_ticks <= budget && state.no_ticks + length > budget) {
       state.settled = from + (budget - state.no_ticks) + 1;
     }
     if (state.no_ticks == 0 && length > 0) state.first_no = {state.turned.position, from};
