@@ -28,6 +28,7 @@ struct Cord {
   double target_1 = 0.0;                ///< what the last aim asked for: rad, or m
   double end_1 = 0.0;                   ///< the cord's end now, after the speed limit
   double hand_1 = 0.0;                  ///< where the hand is
+  double press_1 = 0.0;                 ///< of a twirl: the point that trails the target at full lead
   std::int64_t level = 0;               ///< 0..512
   std::array<double, 16> past_end_1{};  ///< the end every fourth tick, newest first: its mean speed
   std::int64_t past_count = 0;
@@ -37,6 +38,7 @@ struct Cord {
     v("target", s.target_1);
     v("end", s.end_1);
     v("hand", s.hand_1);
+    v("press", s.press_1);
     v("level", s.level);
     for (auto& p : s.past_end_1) v("past", p);
     v("past_count", s.past_count);
@@ -49,6 +51,7 @@ struct HandState {
   Grip grip = Grip::None;
   bool gloved = false;
   bool kept = false;
+  bool near = false;  ///< held 20 mm off the place, not on it
   // where it rests
   ThingId at_thing = event::kNoThing;
   PlaceKind at_place = PlaceKind::None;
@@ -80,6 +83,7 @@ struct HandState {
     v("grip", s.grip);
     v("gloved", s.gloved);
     v("kept", s.kept);
+    v("near", s.near);
     v("at_thing", s.at_thing);
     v("at_place", s.at_place);
     v("at_bolt", s.at_bolt);

@@ -24,7 +24,9 @@ struct BoltState {
   double alcohol_kg_m2 = 0.0;    ///< on its thread, at alcohol_tick; dries in closed form
   std::int64_t alcohol_tick = 0;
   double head_film_kg_m2 = 0.0;
-  std::int64_t pulls = 0;  ///< tool visits, counts its friction draws
+  std::int64_t pulls = 0;   ///< tool visits, counts its friction draws
+  std::int64_t starts = 0;  ///< times it was brought to a hole, counts the draws of its thread's start
+  bool broken = false;
 
   template <class Self, class Visit>
   static void visit(Self& s, Visit&& v) {
@@ -41,6 +43,8 @@ struct BoltState {
     v("alcohol_tick", s.alcohol_tick);
     v("head_film", s.head_film_kg_m2);
     v("pulls", s.pulls);
+    v("starts", s.starts);
+    v("broken", s.broken);
   }
 };
 
@@ -50,9 +54,13 @@ struct HoleState {
   bool started = false;  ///< has the thread caught?
   bool crossed = false;
   bool turned_back = false;  ///< found its start by turning back
+  bool start_told = false;   ///< the event of its start has been made
+  bool caught_crossed_deep = false;  ///< crossed and driven on for more than a turn
+  double start_torque_nm = 0.0;      ///< largest torque by the first half turn
   double tilt_rad = 0.0;
   double turns_1 = 0.0;  ///< turned in since the thread caught
-  double phase_1 = 0.0;  ///< 0..1 between the bolt's and the hole's thread start, before it caught
+  double phase_1 = 0.0;  ///< 0..1 from the bolt's thread start on to the hole's, before it caught; turning in counts up
+  double phase_from_1 = 0.0;  ///< where turning in began
   double preload_n = 0.0;
   double torque_nm = 0.0;     ///< held by friction after the last pull
   double embed_m = 0.0;       ///< settled away at this bolt so far
@@ -80,9 +88,13 @@ struct HoleState {
     v("started", s.started);
     v("crossed", s.crossed);
     v("turned_back", s.turned_back);
+    v("start_told", s.start_told);
+    v("caught_crossed_deep", s.caught_crossed_deep);
+    v("start_torque", s.start_torque_nm);
     v("tilt", s.tilt_rad);
     v("turns", s.turns_1);
     v("phase", s.phase_1);
+    v("phase_from", s.phase_from_1);
     v("preload", s.preload_n);
     v("torque", s.torque_nm);
     v("embed", s.embed_m);
@@ -112,7 +124,11 @@ struct VisitState {
   BoltId bolt = event::kNoBolt;
   double depth_m = 0.0;         ///< engaged depth now
   double worst_depth_m = 0.0;   ///< least depth while pulled
-  double tool_angle_rad = 0.0;  ///< of the tool in the recess
+  double press_n = 0.0;         ///< along the axis now
+  double torque_nm = 0.0;       ///< on the fastener now, positive in
+  bool sliding = false;         ///< the fastener moved in the last tick that it was pulled
+  double friction_z_1 = 0.0;    ///< friction of this visit, in standard deviations
+  double rep_z_1 = 0.0;         ///< repeatability of the torque tool in this pull
   double turned_in_rad = 0.0;
   double turned_out_rad = 0.0;
   double peak_in_nm = 0.0;
@@ -122,10 +138,16 @@ struct VisitState {
   double free_rad = 0.0;  ///< free travel left after a click
   double over_pull_rad = 0.0;
   double peak_after_nm = 0.0;  ///< largest torque after the first click
+  bool let_go = false;         ///< the click mechanism has let go and not yet latched again
   bool was_snug = false;       ///< before this visit
+  bool snugged_now = false;    ///< its head came to bear firmly in this visit
+  bool rotor_held = false;     ///< the other hand held the rotor against the bolts at that moment
+  std::int64_t others_snug = 0;
   bool cracked_now = false;
-  double back_rad = 0.0;    ///< turned back before the thread caught
-  std::int64_t repeat = 0;  ///< pulls with this tool so far: its repeatability draws
+  bool dropped = false;     ///< turning back, it dropped into its start
+  bool near_limit = false;  ///< pulled close to what the recess bears
+  double speed_rad_s = 0.0; ///< of the hand's cord over the last quarter second of pulling, up to the first click
+  double hand_rad = 0.0;    ///< how far the hand has turned in this visit, in positive
 
   template <class Self, class Visit>
   static void visit(Self& s, Visit&& v) {
@@ -133,7 +155,11 @@ struct VisitState {
     v("bolt", s.bolt);
     v("depth", s.depth_m);
     v("worst_depth", s.worst_depth_m);
-    v("tool_angle", s.tool_angle_rad);
+    v("press", s.press_n);
+    v("torque", s.torque_nm);
+    v("sliding", s.sliding);
+    v("friction_z", s.friction_z_1);
+    v("rep_z", s.rep_z_1);
     v("turned_in", s.turned_in_rad);
     v("turned_out", s.turned_out_rad);
     v("peak_in", s.peak_in_nm);
@@ -143,10 +169,16 @@ struct VisitState {
     v("free", s.free_rad);
     v("over_pull", s.over_pull_rad);
     v("peak_after", s.peak_after_nm);
+    v("let_go", s.let_go);
     v("was_snug", s.was_snug);
+    v("snugged_now", s.snugged_now);
+    v("rotor_held", s.rotor_held);
+    v("others_snug", s.others_snug);
     v("cracked_now", s.cracked_now);
-    v("back", s.back_rad);
-    v("repeat", s.repeat);
+    v("dropped", s.dropped);
+    v("near_limit", s.near_limit);
+    v("speed", s.speed_rad_s);
+    v("hand", s.hand_rad);
   }
 };
 
@@ -156,10 +188,10 @@ struct SeatState {
   bool printed_out = true;
   double angle_rad = 0.0;  ///< within the play: 0 lies fully against the bolts in the sense of braking drag
   double play_rad = 0.0;   ///< all of it
-  double tilt_x_1 = 0.0;   ///< of its plane against the hub's seat
-  double tilt_y_1 = 0.0;
-  double cocked_m = 0.0;  ///< gap with which it hung on its register when it was put on
+  double cocked_m = 0.0;   ///< gap on the far side while it hangs loose on its register
   double cocked_phase_rad = 0.0;
+  double frozen_m = 0.0;          ///< what of that gap the first hard pull locked in
+  std::int64_t eased_count = 0;   ///< times it went back into its play: counts draws
   std::int64_t fitted_count = 0;  ///< rotors put on so far: counts draws
   bool turn_open = false;         ///< a hand turns it within its play
   double turn_from_rad = 0.0;
@@ -170,10 +202,10 @@ struct SeatState {
     v("printed_out", s.printed_out);
     v("angle", s.angle_rad);
     v("play", s.play_rad);
-    v("tilt_x", s.tilt_x_1);
-    v("tilt_y", s.tilt_y_1);
     v("cocked", s.cocked_m);
     v("cocked_phase", s.cocked_phase_rad);
+    v("frozen", s.frozen_m);
+    v("eased_count", s.eased_count);
     v("fitted_count", s.fitted_count);
     v("turn_open", s.turn_open);
     v("turn_from", s.turn_from_rad);
@@ -188,6 +220,7 @@ struct ToolState {
   double bias_1 = 0.0;  ///< relative, drawn once within its class
   double wear_m = 0.0;
   double last_click_nm = 0.0;  ///< setting at its last click on the joint
+  std::int64_t pulls = 0;      ///< clicks made ready so far: counts the draws of its repeatability
 
   template <class Self, class Visit>
   static void visit(Self& s, Visit&& v) {
@@ -197,6 +230,7 @@ struct ToolState {
     v("bias", s.bias_1);
     v("wear", s.wear_m);
     v("last_click", s.last_click_nm);
+    v("pulls", s.pulls);
   }
 };
 
