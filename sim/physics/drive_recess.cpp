@@ -26,7 +26,6 @@ Shape shape_of(DriveTool tool) {
     case DriveTool::Hexagon3_0: return {0.5 * (0.003464 - hollows_m), 0.25 * (0.003464 + hollows_m), 3, base::radians(17.0), 0.9};
     case DriveTool::Hexagon3_2: return {0.5 * (0.003695 - hollows_m), 0.25 * (0.003695 + hollows_m), 3, base::radians(4.9), 0.9};
     case DriveTool::FlatBlade: return {0.5 * (0.0044 - hollows_m), 0.25 * (0.0044 + hollows_m), 1, base::radians(12.0), 0.7};
-    case DriveTool::Fingers: break;
   }
   return {0.0, 0.0, 0, 0.0, 0.0};
 }

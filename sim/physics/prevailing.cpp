@@ -24,7 +24,7 @@ double patch_drag_nm(double full_nm, int uses) {
 
 double patch_drag_at_nm(double full_nm, double turns_1) {
   const double share_1 = base::clamp_1((turns_1 - kPatchStart_turns_1) / kPatchRise_turns_1, 0.0, 1.0);
-  return kFreeThread_nm + (full_nm - kFreeThread_nm) * share_1;
+  return kFreeThread_nm + full_nm * share_1;
 }
 
 double locker_cured_1(double age_s) { return age_s <= 0.0 ? 0.0 : 1.0 - base::exp_1(-age_s / kLockerCure_s); }
