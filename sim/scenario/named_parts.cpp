@@ -7,7 +7,7 @@ namespace {
 
 bool usable_name(std::string_view name) {
   if (name.empty() || name.size() > 40 || name.front() == ' ' || name.back() == ' ') return false;
-  return name.find_first_of(".\"'\\\n\t") == std::string_view::npos;
+  return name.find_first_of(".\"\\\n\t") == std::string_view::npos;
 }
 
 }  // namespace

@@ -206,9 +206,9 @@ void add_furniture(const Reading& reading, NamedParts& parts) {
   parts.add(reading, "bike", ThingKind::Bike, 0, nowhere);
   parts.add(reading, "bench", ThingKind::Bench, 0, nowhere);
   parts.add(reading, "tray", ThingKind::Tray, 0, nowhere);
-  parts.add(reading, "gloves", ThingKind::Gloves, 0, nowhere);
-  parts.add(reading, "card", ThingKind::Card, 0, nowhere);
-  parts.add(reading, "sheet", ThingKind::Sheet, 0, nowhere);
+  parts.add(reading, "glove box", ThingKind::Gloves, 0, nowhere);
+  parts.add(reading, "job card", ThingKind::Card, 0, nowhere);
+  parts.add(reading, "maker's sheet", ThingKind::Sheet, 0, nowhere);
 }
 
 }  // namespace proofstand::scenario
