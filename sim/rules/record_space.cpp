@@ -19,10 +19,10 @@ void add_names(const Expression& expression, RecordSpace& space, std::vector<dou
     const bool field = step.op == Op::Field || step.op == Op::KnownField;
     const bool fluent = step.op == Op::FluentValue || step.op == Op::KnownFluent;
     if (!field && !fluent) continue;
-    const bool there = std::any_of(space.names.begin(), space.names.end(), [&](const TriedName& name) {
-      return name.fluent == fluent && name.index == step.index;
-    });
-    if (!there) space.names.push_back({fluent, step.index, {}});
+    auto there = std::find_if(space.names.begin(), space.names.end(),
+                              [&](const TriedName& name) { return name.fluent == fluent && name.index == step.index; });
+    if (there == space.names.end()) there = space.names.insert(there, {fluent, step.index, {}});
+    if (step.op == Op::KnownField || step.op == Op::KnownFluent) there->may_lack = true;
   }
 }
 
@@ -73,14 +73,18 @@ std::vector<double> words_to_try(std::size_t words, const std::vector<double>& f
 
 void RecordSpace::make(std::int64_t i, event::Record& record, std::vector<Fluent>& fluents) const {
   record.kind = kind;
+  record.unknown = 0;
   for (const TriedName& name : names) {
-    const auto n = static_cast<std::int64_t>(name.values_si.size());
-    const double value_si = name.values_si[static_cast<std::size_t>(i % n)];
+    const auto n = static_cast<std::int64_t>(name.values_si.size()) + (name.may_lack ? 1 : 0);
+    const auto choice = static_cast<std::size_t>(i % n);
+    const bool known = choice < name.values_si.size();
+    const double value_si = known ? name.values_si[choice] : 0.0;
     i /= n;
     if (name.fluent) {
-      fluents[name.index] = {value_si, true};
+      fluents[name.index] = {value_si, known};
     } else {
       record.values[name.index] = value_si;
+      if (!known) record.unknown = static_cast<std::uint16_t>(record.unknown | (1u << name.index));
     }
   }
 }
@@ -110,7 +114,7 @@ RecordSpace record_space(const RuleProgram& program, event::KindId kind, const s
         break;
     }
     if (name.values_si.empty()) name.values_si = {0.0};
-    space.size *= static_cast<std::int64_t>(name.values_si.size());
+    space.size *= static_cast<std::int64_t>(name.values_si.size()) + (name.may_lack ? 1 : 0);
     if (space.size > 1'000'000) space.size = 1'000'000;
   }
   return space;

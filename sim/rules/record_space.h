@@ -15,6 +15,7 @@ struct TriedName {
   bool fluent = false;
   std::uint16_t index = 0;  ///< field, or kind of the change record
   std::vector<double> values_si;
+  bool may_lack = false;  ///< asked for with known(): "not known" is tried as well
 };
 
 /// All combinations of the values of the names that the conditions read.
