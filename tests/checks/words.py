@@ -6,12 +6,12 @@ import frame
 # second word -> the project's own
 INSTEAD = {
     r'students?|pupils?|players?': 'trainee', r'score ?sheets?|score ?cards?|report cards?': 'mark sheet',
-    r'work orders?|job sheets?|repair orders?': 'job card', r'spec sheets?|data ?sheets?': "maker's sheet",
+    r'work orders?|job sheets?|repair orders?': 'job card', r'spec sheets?': "maker's sheet",
     r'disk[- ]brakes?': 'disc brake', r'lock rings?': 'lockring', r'thread ?lock(?!er)': 'threadlocker',
     r'brake dis[ck]s?': 'rotor', r'play ?throughs?': 'attempt',
     r'colors?|colored': 'colour, coloured', r'grays?': 'grey', r'centers?|centered': 'centre', r'behaviors?': 'behaviour',
     r'modeled|modeling': 'modelled, modelling', r'meters? per': 'metres', r'newton meters?': 'newton metre', r'favorites?': 'favourite',
-    r'catalogs?': 'catalogue', r'neighbors?': 'neighbour', r'labels?ed': 'labelled', r'canceled': 'cancelled', r'millimeters?': 'millimetre',
+    r'catalogs?': 'catalogue', r'neighbors?': 'neighbour', r'labels?ed': 'labelled', r'canceled': 'cancelled', r'millimeters': 'millimetres',
 }
 WORDS = re.compile('|'.join(rf'\b(?P<w{number}>{pattern})\b' for number, pattern in enumerate(INSTEAD)), re.I)
 OURS = list(INSTEAD.values())
