@@ -1,16 +1,16 @@
 #include "sim/bench/card_truth.h"
 
-#include "sim/base/math.h"
 #include "sim/bench/rotor_pose.h"
-#include "sim/bench/surface.h"
 
 namespace proofstand::bench {
 namespace {
 
-constexpr int kRound = 24;
 constexpr double kLeastLocker_m3 = 0.2e-9;
 
-double middle_of_track_m(const RotorPart& part) { return track_grid(part).middle_m; }
+double runout_of_hub_m(const World& world) {
+  const ThingId rotor = world.state.seat.rotor;
+  return rotor == event::kNoThing ? 0.0 : total_runout_at(world, track_middle_m(world, rotor));
+}
 
 void remember(CardState& state, double shown_m) {
   state.indicated_m = shown_m;
@@ -77,31 +77,6 @@ std::optional<double> word_of(const CardEntryPart& entry, std::size_t nth) {
 
 }  // namespace
 
-double thinnest_m(const World& world, ThingId rotor) {
-  const RotorPart& part = world.setup.rotors[world.thing(rotor).part];
-  double least = part.thickness_new_m;
-  for (int i = 0; i < kRound; ++i) {
-    const double t =
-        thickness_at(world, rotor, middle_of_track_m(part), base::kTwoPi * static_cast<double>(i) / kRound);
-    if (t < least) least = t;
-  }
-  return least;
-}
-
-double total_runout_m(const World& world) {
-  if (world.state.seat.rotor == event::kNoThing) return 0.0;
-  const double radius_m = middle_of_track_m(world.setup.rotors[world.thing(world.state.seat.rotor).part]);
-  constexpr int around = 120;
-  double least = 0.0;
-  double most = 0.0;
-  for (int i = 0; i < around; ++i) {
-    const double w = runout_at(world, radius_m, base::kTwoPi * static_cast<double>(i) / around);
-    if (i == 0 || w < least) least = w;
-    if (i == 0 || w > most) most = w;
-  }
-  return most - least;
-}
-
 void note_thickness(const World& world, ThingId rotor, double shown_m) {
   note(world, rotor, shown_m, CardTruth::OldThickness, CardTruth::NewThickness);
 }
@@ -113,7 +88,7 @@ void note_runout(const World& world, ThingId rotor, double shown_m) {
 void note_start_of_card(const World& world) {
   const ThingId rotor = world.setup.fitted_rotor;
   world.state.old_thickness_m = rotor == event::kNoThing ? 0.0 : thinnest_m(world, rotor);
-  world.state.old_runout_m = total_runout_m(world);
+  world.state.old_runout_m = runout_of_hub_m(world);
 }
 
 std::optional<double> card_truth(const World& world, const CardEntryPart& entry) {
@@ -133,7 +108,7 @@ std::optional<double> card_truth(const World& world, const CardEntryPart& entry)
       return world.state.old_runout_m;
     case CardTruth::NewRunout:
       if (on_hub == event::kNoThing) return std::nullopt;
-      return total_runout_m(world);
+      return runout_of_hub_m(world);
     case CardTruth::OldStamp:
       if (at_start == event::kNoThing) return std::nullopt;
       return world.setup.rotors[world.thing(at_start).part].stamp_m;

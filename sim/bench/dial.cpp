@@ -16,7 +16,6 @@ namespace {
 constexpr double kPressSpeed_m_s = 0.005;
 constexpr double kLeastTold_rad = 0.05 * base::kTwoPi;
 constexpr double kSnug_n = 400.0;
-constexpr int kTruthSamples = 96;
 
 /// Where the track stands under the tip, outwards from where it was set [m].
 double track_under_tip_m(const World& world, const InstrumentState& state) {
@@ -24,17 +23,6 @@ double track_under_tip_m(const World& world, const InstrumentState& state) {
   // the rotor turns counter-clockwise under a tip that stands still
   const double w = runout_at(world, state.radius_m, base::wrap_two_pi(state.angle_rad - state.turned_rad));
   return outside ? w : -w;
-}
-
-double true_runout_m(const World& world, double radius_m) {
-  double least = 0.0;
-  double most = 0.0;
-  for (int i = 0; i < kTruthSamples; ++i) {
-    const double w = runout_at(world, radius_m, base::kTwoPi * static_cast<double>(i) / kTruthSamples);
-    if (i == 0 || w < least) least = w;
-    if (i == 0 || w > most) most = w;
-  }
-  return most - least;
 }
 
 void read_pointer(const World& world, InstrumentState& state, const InstrumentPart& part) {
@@ -71,7 +59,7 @@ void tell_sweep(const World& world, ThingId dial, InstrumentState& state) {
   watched.with("rotor", static_cast<double>(rotor_item(world.setup, state.rotor)));
   watched.with("turns", base::clamp_1(state.told_rad / base::kTwoPi, 0.0, 1000.0));
   watched.with("shown", base::clamp_1(shown_m, 0.0, 0.02));
-  watched.with("truth", base::clamp_1(true_runout_m(world, state.radius_m), 0.0, 0.02));
+  watched.with("truth", base::clamp_1(total_runout_at(world, state.radius_m), 0.0, 0.02));
   watched.with("snug", static_cast<double>(snug)).emit();
   note_runout(world, state.rotor, shown_m);
 }

@@ -50,11 +50,13 @@ void tell_reading(const World& world, HandId hand_id, InstrumentState& state) {
 }
 
 /// How far the hand moves the jaws together in this tick, positive closing [m].
-double closing_step_m(HandState& hand, ThingKind kind) {
+double closing_step_m(HandState& hand, ThingKind kind, bool bears) {
   double closing_m = 0.0;
   const AxisLaw turning = turn_law();
   const double twirl_rad_s = 0.7 * base::kTwoPi;
-  const double turned = step_limit_1(hand.turn, turning, twirl_rad_s);
+  double turned = step_limit_1(hand.turn, turning, twirl_rad_s);
+  // the ratchet slips on when the jaws bear; the thimble itself stands
+  if (bears && kind == ThingKind::Micrometer && hand.grip != Grip::Ratchet && turned > 0.0) turned = 0.0;
   move_hand(hand.turn, turned);
   const double lead_m = kind == ThingKind::Micrometer ? kSpindlePitch_m : kSlidePerTurn_m;
   closing_m += turned / base::kTwoPi * lead_m;
@@ -74,19 +76,21 @@ void step_jaws(const World& world, HandId hand_id, ThingKind kind) {
   if (moved) step_face(hand, 5.0);
   const JawSpot spot = jaw_spot(world, hand, part, kind);
   const double before_m = state.opening_m;
-  state.opening_m = base::clamp_1(before_m - closing_step_m(hand, kind), 0.0, part.range_m);
+  state.opening_m = base::clamp_1(before_m - closing_step_m(hand, kind, state.closed), 0.0, part.range_m);
   if (!spot.any || state.opening_m > spot.size_m) {
     state.closed = false;
     state.squeezed = false;
+    state.squeeze_m = 0.0;
     state.event_due = false;
     state.shown_m = scale_m(part, state.opening_m);
     return;
   }
-  // jaws that bear stay where the part lets them; the ratchet slips on, fingers on the thimble can spring the frame
+  // jaws that bear stay where the part lets them; fingers on the thimble can spring the frame, and it stays sprung
   state.opening_m = spot.size_m;
   const bool hard = kind == ThingKind::Micrometer && hand.grip != Grip::Ratchet && hand.turn.level > kGentleLevel;
   const double squeeze_m = hard ? physics::squeeze_error_m(force_share_1(hand.turn.level)) : 0.0;
-  state.squeezed = state.closed ? state.squeezed || hard : hard;
+  if (squeeze_m > state.squeeze_m) state.squeeze_m = squeeze_m;
+  state.squeezed = state.squeezed || hard;
   if (!state.closed || moved) {
     state.closed = true;
     state.closed_since = world.state.tick;
@@ -98,7 +102,7 @@ void step_jaws(const World& world, HandId hand_id, ThingKind kind) {
     state.radius_m = hand.face_radius_m;
     state.angle_rad = rotor_angle_rad(hand);
   }
-  const double shown_m = scale_m(part, spot.size_m - squeeze_m);
+  const double shown_m = scale_m(part, spot.size_m - state.squeeze_m);
   if (state.event_due) state.shown_m = shown_m;
   if (state.event_due && world.state.tick - state.closed_since >= kReadTicks) tell_reading(world, hand_id, state);
 }
@@ -122,6 +126,7 @@ Refusal bring_jaws(const World& world, HandId hand_id, ThingKind kind) {
   if (spot.size_m > part.range_m) return Refusal::DoesNotFit;
   state.closed = false;
   state.squeezed = false;
+  state.squeeze_m = 0.0;
   state.event_due = false;
   if (diameter) {
     state.opening_m = part.range_m;

@@ -4,7 +4,6 @@
 
 #include "sim/base/math.h"
 #include "sim/bench/rotor_pose.h"
-#include "sim/bench/surface.h"
 
 namespace proofstand::bench {
 namespace {
@@ -21,8 +20,7 @@ constexpr double kPistonSlides_n = 100.0;
 Rub rub_in_caliper(const World& world) {
   Rub rub;
   if (world.state.seat.rotor == event::kNoThing) return rub;
-  const RotorPart& part = world.setup.rotors[world.thing(world.state.seat.rotor).part];
-  const double radius_m = track_grid(part).middle_m;
+  const double radius_m = track_middle_m(world, world.state.seat.rotor);
   std::array<double, kSteps> w{};
   for (std::size_t i = 0; i < kSteps; ++i) {
     w[i] = runout_at(world, radius_m, base::kTwoPi * static_cast<double>(i) / static_cast<double>(kSteps));

@@ -50,7 +50,7 @@ struct InstrumentState {
   ThingId rotor = event::kNoThing;  ///< what the jaws are about
   bool diameter = false;            ///< spans a rotor from edge to edge
   bool event_due = false;
-  double worked_1 = 0.0;  ///< the hand's cord as it was followed so far: rad at a thimble, m at a slide or a dial
+  double squeeze_m = 0.0;  ///< how far a thimble screwed down hard has sprung the frame
   // a dial gauge standing at the rotor
   bool standing = false;
   bool inner_face = false;  ///< its tip is on the face that is not printed
@@ -75,7 +75,7 @@ struct InstrumentState {
     v("rotor", s.rotor);
     v("diameter", s.diameter);
     v("event_due", s.event_due);
-    v("worked", s.worked_1);
+    v("squeeze", s.squeeze_m);
     v("standing", s.standing);
     v("inner_face", s.inner_face);
     v("zero", s.zero_m);

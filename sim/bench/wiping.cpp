@@ -169,6 +169,12 @@ void step_wipe(const World& world, HandId hand_id) {
   contact.last_angle_rad = hand.face_angle_rad;
 }
 
+bool slid_on(const World& world, HandId hand_id) {
+  const ContactState& contact = world.state.contacts[static_cast<std::size_t>(hand_id)];
+  return contact.open && contact.wiping && contact.has_last &&
+         contact.last_angle_rad != world.hand(hand_id).face_angle_rad;
+}
+
 void slide_under_hands(const World& world, double delta_rad) {
   const SeatState& seat = world.state.seat;
   if (seat.rotor == event::kNoThing) return;

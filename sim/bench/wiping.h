@@ -22,6 +22,8 @@ void step_wipe(const World& world, HandId hand);
 /// instruments.
 /// full_press_n [N] most that this hand presses with
 void step_face(HandState& hand, double full_press_n);
+/// Has the rotor moved on under a rag that rests on it, since the rag was last followed? Then the hand does not rest.
+bool slid_on(const World& world, HandId hand);
 /// The rotor turned by delta_rad (counter-clockwise seen from its side) under rags that rest in space: their points in
 /// the rotor's frame move back by as much.
 void slide_under_hands(const World& world, double delta_rad);
