@@ -20,7 +20,8 @@ constexpr double kLooseDrag_nm = physics::kFreeThread_nm;  // clean thread, noth
 
 constexpr double kHole_m = 0.0052;
 constexpr double kLockerGap_m = 0.0001;
-constexpr double kOldFilm_1 = 0.5;  // cured film from which a bolt counts as set
+constexpr double kOldFilm_1 = 0.5;      // cured film from which a bolt counts as set
+constexpr double kShortPatch_1 = 0.75;  // a bolt this short carries so much of the patch of a longer one
 constexpr double kChamfer_m = 0.00025;
 
 physics::ThreadCondition condition_of(const ThreadFilm& film, const BoltPart& part, const HoleState& hole) {
@@ -104,8 +105,8 @@ BoltModel bolt_model(const World& world, BoltId bolt, double friction_z_1) {
   model.drag_nm = kLooseDrag_nm + hole.old_locker_nm + wet_nm;
   if (part.patch) {
     const int uses = static_cast<int>(state.patch_uses);
-    model.patch_in_nm = physics::patch_drag_nm(physics::kPatchIn_nm, uses);
-    model.patch_out_nm = physics::patch_drag_nm(physics::kPatchOut_nm, uses);
+    model.patch_in_nm = kShortPatch_1 * physics::patch_drag_nm(physics::kPatchIn_nm, uses);
+    model.patch_out_nm = kShortPatch_1 * physics::patch_drag_nm(physics::kPatchOut_nm, uses);
   }
   return model;
 }

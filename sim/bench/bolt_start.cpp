@@ -161,7 +161,7 @@ void step_fingers(const World& world, HandId hand, const HandHold& hold) {
   const AxisLaw law = turn_law();
   step_twirl(state.turn, law, hold.rate_rad_s);
   const double lead = state.turn.end_1 - state.turn.hand_1;
-  const double most_rad = step_limit_1(state.turn, law, kSpeedGain_1 * hold.rate_rad_s);
+  const double most_rad = twirl_limit_1(state.turn, hold.rate_rad_s);
   VisitState& visit = world.state.visits[static_cast<std::size_t>(hand)];
   if (state.turn.level == 0 || lead == 0.0) {
     visit.torque_nm = 0.0;

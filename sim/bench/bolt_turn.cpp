@@ -13,7 +13,7 @@ namespace {
 
 constexpr double kHardening_1 = 0.03;      // slope past yield, of the elastic one
 constexpr double kStrippedShare_1 = 0.08;  // what a stripped thread still carries
-constexpr double kLockerCrumbs_nm = 0.25;  // drag of a cured film after it has sheared
+constexpr double kLockerCrumbs_nm = 0.12;  // drag of a cured film after it has sheared
 constexpr double kTight_nm = 0.3;          // locker that counts as tight without any preload
 constexpr double kNowhere_turns = 1.0e3;   // where a broken bolt would bear
 
@@ -47,7 +47,7 @@ void stretch(Turning& t, double turns_1) {
 
 void strip(Turning& t, double turns_1) {
   double force_n = preload_at_n(t.model, t.hole, turns_1);
-  if (force_n < t.model.strip_n) return;
+  if (force_n <= 0.0 || force_n < t.model.strip_n) return;
   if (!t.hole.stripped) {
     t.hole.stripped = true;
     t.hole.strip_1 *= kStrippedShare_1;

@@ -156,7 +156,9 @@ void tell_joint(const World& world) {
   const int bearing = std::max(1, static_cast<int>(bolts_in(world.state)));
   const physics::SlipOutcome slip = physics::slip_under(stop.demand_nm, clamps, world.setup.brake.seat_friction_1,
                                                         radius_m, clear_m, std::min(2, bearing));
-  left.with("capacity", slip.capacity_nm).with("demand", stop.demand_nm).with("slips", slip.slips ? 1.0 : 0.0);
+  left.with("capacity", slip.capacity_nm)
+      .with("demand", stop.demand_nm)
+      .with("slips", slip.slips && slip.slip_rad > 0.0 ? 1.0 : 0.0);
   left.with("clearance", base::clamp_1(clear_m, 0.0, 0.001)).with("slip_angle", base::clamp_1(slip.slip_rad, 0.0, 0.1));
   left.with("knock", base::clamp_1(slip.knock_j, 0.0, 100.0));
   left.with("bolt_shear", base::clamp_1(slip.shear_n, 0.0, 50000.0));

@@ -75,6 +75,11 @@ double step_limit_1(const Cord& cord, const AxisLaw& law, double fastest_1) {
   return base::clamp_1(cord.end_1 - cord.hand_1, -speed * kTick_s, speed * kTick_s);
 }
 
+double twirl_limit_1(const Cord& cord, double rate_rad_s) {
+  const double most_rad = kSpeedGain_1 * rate_rad_s * kTick_s;
+  return base::clamp_1(cord.end_1 - cord.hand_1, -most_rad, most_rad);
+}
+
 void move_hand(Cord& cord, double moved_1) {
   cord.hand_1 += moved_1;
   ++cord.past_count;

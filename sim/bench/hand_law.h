@@ -39,9 +39,11 @@ void step_cord(Cord& cord, const AxisLaw& law);
 /// runs ahead is a rate. Seventy-eight degrees back and the twirl stands still.
 /// top_rate_rad_s [rad/s] fastest that these fingers twirl
 void step_twirl(Cord& cord, const AxisLaw& law, double top_rate_rad_s);
-/// How far the hand may move in this tick, never beyond the cord's end.
+/// How far the hand may move in this tick, never beyond the cord's end. A hand that pulls moves with care, fingers that
+/// twirl do not.
 /// returns [rad or m], with the sign of the lead
 double step_limit_1(const Cord& cord, const AxisLaw& law, double fastest_1);
+double twirl_limit_1(const Cord& cord, double rate_rad_s);
 /// Mean speed of the cord's end over the last quarter second, or as much of it as there is. [rad/s or m/s]
 double cord_speed_1(const Cord& cord);
 /// The hand has moved; keeps the record of the cord's speed. Call once a tick, last.

@@ -40,8 +40,9 @@ void step_turning(const World& world, HandId hand_id, const HandHold& hold) {
   } else {
     step_cord(hand.turn, law);
   }
-  const double fastest = hold.twirls ? kSpeedGain_1 * hold.rate_rad_s : law.pull_fastest_1;
-  double moved_rad = within_reach(hand, hold, step_limit_1(hand.turn, law, fastest));
+  const double most_rad =
+      hold.twirls ? twirl_limit_1(hand.turn, hold.rate_rad_s) : step_limit_1(hand.turn, law, law.pull_fastest_1);
+  double moved_rad = within_reach(hand, hold, most_rad);
   if (hand.turn.level == 0) moved_rad = 0.0;
   if (hold.contact == Contact::RotorHold) {
     const bool on_hub = hand.at_thing == world.state.seat.rotor;

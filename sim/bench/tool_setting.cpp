@@ -40,7 +40,7 @@ void step_setting(const World& world, HandId hand, const HandHold& hold) {
   }
   const AxisLaw law = turn_law();
   step_twirl(state.turn, law, hold.rate_rad_s);
-  double moved_rad = step_limit_1(state.turn, law, kSpeedGain_1 * hold.rate_rad_s);
+  double moved_rad = twirl_limit_1(state.turn, hold.rate_rad_s);
   if (state.turn.level == 0 || !tool.unlocked) moved_rad = 0.0;
   const double wanted_nm = tool.setting_nm + moved_rad / base::kTwoPi * kSettingPerTurn_nm;
   const double got_nm = base::clamp_1(wanted_nm, part.scale_lo_nm, part.scale_hi_nm);

@@ -109,7 +109,8 @@ void step_tool(const World& world, HandId hand, const HandHold& hold) {
     step_cord(state.turn, law);
   }
   const double hand_nm = hold.full_nm * force_share_1(state.turn.level);
-  double most_rad = step_limit_1(state.turn, law, hold.twirls ? kSpeedGain_1 * hold.rate_rad_s : law.pull_fastest_1);
+  double most_rad =
+      hold.twirls ? twirl_limit_1(state.turn, hold.rate_rad_s) : step_limit_1(state.turn, law, law.pull_fastest_1);
   if (!hold.twirls) {
     most_rad = base::clamp_1(state.turn.hand_1 + most_rad, -hold.reach_rad, hold.reach_rad) - state.turn.hand_1;
   }
