@@ -34,7 +34,9 @@ IdleReason why_idle(const Rule& rule, const ScopeState& scope) {
 // is the verdict sure although something could not be told?
 bool surely_lost(const Rule& rule, const Tally& tally, bool doubt) {
   if (tally.bad == 0) return false;
-  const bool nothing_left = rule.credit == Credit::All || (rule.credit == Credit::Worst && tally.min_ppm == 0);
+  const bool all_lost = tally.sum_ppm == 0 && tally.unknown == 0;
+  const bool nothing_left =
+      rule.credit == Credit::All || (rule.credit == Credit::Worst && tally.min_ppm == 0) || all_lost;
   // a missing value may hide what would have saved a case; nothing can undo that something happened
   return nothing_left && (!doubt || rule.kind == RuleKind::Never);
 }
