@@ -28,7 +28,8 @@ double acos_rad(double cosine_1);
 double exp_1(double exponent_1);
 /// value_1 > 0 (asserted) · returns [1] · absolute error below 1e-15 (1 + |result|)
 double log_1(double value_1);
-/// base_1 > 0 · returns base to the power of the exponent · relative error below 1e-14 for results within 1e-100..1e100
+/// base_1 > 0 · returns base to the power of the exponent · relative error below 1e-15 + 5e-16 |ln result|, for
+/// results within 1e-100..1e100
 double pow_1(double base_1, double exponent_1);
 /// Square root, correctly rounded on every platform (IEEE 754).
 double sqrt_1(double value_1);
