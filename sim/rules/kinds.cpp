@@ -68,7 +68,7 @@ void cite(Case& made, Role role, const Mark& mark, const event::Record* record) 
   made.cites.push_back(cited);
 }
 
-double seconds_of(const Work& work, base::Tick ticks) {
+double duration_s(const Work& work, base::Tick ticks) {
   return static_cast<double>(ticks) / static_cast<double>(work.program.ticks_per_s);
 }
 

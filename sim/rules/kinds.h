@@ -92,7 +92,7 @@ Case stretch_case(const Work& work);
 Case record_case(const Work& work, const Mark& anchor);
 void cite(Case& made, Role role, const Mark& mark, const event::Record* record);
 /// Seconds of ticks, for the figures of a case.
-double seconds_of(const Work& work, base::Tick ticks);
+double duration_s(const Work& work, base::Tick ticks);
 /// Expected lo..hi (nullptr = open), found, and the margin between; for durations in seconds.
 void set_figures(Case& made, base::Dimension dimension, const double* lo_si, const double* hi_si, double found_si);
 /// Score for a miss of this size, below full.

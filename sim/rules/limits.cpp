@@ -14,23 +14,23 @@ void judge_within(const Work& work, const LimitState& state, const Ending* endin
   const Rule& rule = work.rule;
   Case made = record_case(work, state.x);
   cite(made, Role::X, state.x, rule.keep_x ? kept(state, 0) : nullptr);
-  const double hi_s = seconds_of(work, rule.within);
+  const double hi_s = duration_s(work, rule.within);
   const base::Tick due = state.x.tick + rule.within;
   if (ending == nullptr) {
     cite(made, Role::Y, state.y, rule.keep_y ? kept(state, 1) : nullptr);
     const base::Tick took = state.y.tick - state.x.tick;
-    set_figures(made, base::Dimension::Time, nullptr, &hi_s, seconds_of(work, took));
+    set_figures(made, base::Dimension::Time, nullptr, &hi_s, duration_s(work, took));
     made.settled_tick = took > rule.within ? due + 1 : state.y.tick;
     made.window_to = state.y.tick;
     if (took > rule.within) {
       made.status = CaseStatus::Bad;
       made.reason = Reason::Late;
-      made.score_ppm = score_of_miss(rule, seconds_of(work, took - rule.within));
+      made.score_ppm = score_of_miss(rule, duration_s(work, took - rule.within));
     }
     return add_case(work.tally(), work.program.evidence, std::move(made));
   }
   const bool late = due < ending->tick;
-  set_figures(made, base::Dimension::Time, nullptr, &hi_s, seconds_of(work, ending->tick - state.x.tick));
+  set_figures(made, base::Dimension::Time, nullptr, &hi_s, duration_s(work, ending->tick - state.x.tick));
   made.settled_tick = late ? due + 1 : ending->tick;
   made.window_to = ending->tick;
   made.score_ppm = 0;
@@ -68,8 +68,8 @@ void count_gap(const Work& work, LimitState& state, base::Tick tick) {
 void close_recur(const Work& work, const Ending& ending, LimitState& state) {
   count_gap(work, state, ending.tick);
   Case made = stretch_case(work);
-  const double hi_s = seconds_of(work, work.rule.duration);
-  set_figures(made, base::Dimension::Time, nullptr, &hi_s, seconds_of(work, state.worst));
+  const double hi_s = duration_s(work, work.rule.duration);
+  set_figures(made, base::Dimension::Time, nullptr, &hi_s, duration_s(work, state.worst));
   made.window_from = state.worst_from;
   made.window_to = state.worst_from + state.worst;
   made.settled_tick = state.settled != kNoTick ? state.settled : ending.tick;

@@ -71,10 +71,10 @@ Case make_case(const Work& work, const Happening& now, const NeedsState& state, 
   }
   const Mark& shown = ok ? y : key.last;
   if (shown.position != kNoPosition && (rule.gap >= 0 || rule.within >= 0)) {
-    const double lo_s = seconds_of(work, rule.gap);
-    const double hi_s = seconds_of(work, rule.within);
+    const double lo_s = duration_s(work, rule.gap);
+    const double hi_s = duration_s(work, rule.within);
     set_figures(made, base::Dimension::Time, rule.gap >= 0 ? &lo_s : nullptr, rule.within >= 0 ? &hi_s : nullptr,
-                seconds_of(work, now.tick - shown.tick));
+                duration_s(work, now.tick - shown.tick));
   }
   return made;
 }

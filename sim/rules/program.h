@@ -192,11 +192,11 @@ struct RuleProgram {
   std::vector<Subscription> subscriptions;   ///< grouped by kind
   std::vector<std::uint32_t> first_of_kind;  ///< [kinds + 1] into subscriptions
   std::vector<Probe> probes;
-  std::vector<std::uint8_t> is_fluent;   ///< [kinds]
+  std::vector<std::uint8_t> is_fluent;    ///< [kinds]
   std::vector<RuleIndex> children_first;  ///< composites after their children
-  std::vector<RuleIndex> timed;          ///< rules that a passing moment can settle
-  std::vector<RuleIndex> stops;          ///< rules with stop
-  std::uint64_t fingerprint = 0;         ///< of everything that a state depends on
+  std::vector<RuleIndex> timed;           ///< rules that a passing moment can settle
+  std::vector<RuleIndex> stops;           ///< rules with stop
+  std::uint64_t fingerprint = 0;          ///< of everything that a state depends on
 
   /// The id as the author wrote it.
   [[nodiscard]] const std::string& id_of(RuleIndex rule) const;

@@ -67,8 +67,8 @@ void lose(const Work& work, const Waiting& waiting, Reason reason, base::Tick se
     cite(made, Role::Void, {undone->position, undone->tick}, work.rule.keep_z ? &undone->record : nullptr);
   }
   if (reason == Reason::Late) {
-    const double hi_s = seconds_of(work, work.rule.within);
-    set_figures(made, base::Dimension::Time, nullptr, &hi_s, seconds_of(work, settled - waiting.x.tick));
+    const double hi_s = duration_s(work, work.rule.within);
+    set_figures(made, base::Dimension::Time, nullptr, &hi_s, duration_s(work, settled - waiting.x.tick));
   }
   add_case(tally, work.program.evidence, std::move(made));
 }
@@ -81,8 +81,8 @@ void answer(const Work& work, const Waiting& waiting, const Happening& now) {
   made.window_to = now.tick;
   cite(made, Role::Y, {now.position, now.tick}, work.rule.keep_y ? &now.record : nullptr);
   if (work.rule.within >= 0) {
-    const double hi_s = seconds_of(work, work.rule.within);
-    set_figures(made, base::Dimension::Time, nullptr, &hi_s, seconds_of(work, now.tick - waiting.x.tick));
+    const double hi_s = duration_s(work, work.rule.within);
+    set_figures(made, base::Dimension::Time, nullptr, &hi_s, duration_s(work, now.tick - waiting.x.tick));
   }
   add_case(tally, work.program.evidence, std::move(made));
 }

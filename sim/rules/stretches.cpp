@@ -49,8 +49,8 @@ void count_no(const Work& work, ConditionState& state, base::Tick tick) {
 
 void close_hold(const Work& work, const Ending& ending, const ConditionState& state, Case& made) {
   const Rule& rule = work.rule;
-  const double lo_s = seconds_of(work, rule.duration);
-  set_figures(made, base::Dimension::Time, &lo_s, nullptr, seconds_of(work, state.best));
+  const double lo_s = duration_s(work, rule.duration);
+  set_figures(made, base::Dimension::Time, &lo_s, nullptr, duration_s(work, state.best));
   if (state.best_from != kNoTick) {
     made.window_from = state.best_from;
     made.window_to = state.best_from + state.best;
@@ -69,7 +69,7 @@ void close_hold(const Work& work, const Ending& ending, const ConditionState& st
   made.status = CaseStatus::Bad;
   made.reason = Reason::TooShort;
   if (!rule.bands.empty()) {
-    made.score_ppm = score_of_miss(rule, seconds_of(work, rule.duration - state.best));
+    made.score_ppm = score_of_miss(rule, duration_s(work, rule.duration - state.best));
   } else if (rule.partial) {
     made.score_ppm = share_ppm(state.best, rule.duration);
   }
@@ -77,8 +77,8 @@ void close_hold(const Work& work, const Ending& ending, const ConditionState& st
 
 void close_keep(const Work& work, const ConditionState& state, Case& made) {
   const Rule& rule = work.rule;
-  const double hi_s = seconds_of(work, rule.budget);
-  set_figures(made, base::Dimension::Time, nullptr, &hi_s, seconds_of(work, state.no_ticks));
+  const double hi_s = duration_s(work, rule.budget);
+  set_figures(made, base::Dimension::Time, nullptr, &hi_s, duration_s(work, state.no_ticks));
   if (state.first_no.position != kNoPosition) cite(made, Role::False, state.first_no, nullptr);
   if (state.longest_no_from != kNoTick) {
     made.window_from = state.longest_no_from;
@@ -98,7 +98,7 @@ void close_keep(const Work& work, const ConditionState& state, Case& made) {
   made.since_tick = state.settled;
   made.score_ppm = 0;
   if (!rule.bands.empty()) {
-    made.score_ppm = score_of_miss(rule, seconds_of(work, excess));
+    made.score_ppm = score_of_miss(rule, duration_s(work, excess));
   } else if (rule.partial) {
     made.score_ppm = share_ppm(rule.budget - excess, rule.budget);
   }
@@ -153,8 +153,8 @@ void take_steady(const Work& work, const Happening& now) {
   Case made = record_case(work, {now.position, now.tick});
   cite(made, Role::X, {now.position, now.tick}, rule.keep_x ? &now.record : nullptr);
   made.window_from = from;
-  const double lo_s = seconds_of(work, rule.duration);
-  const double found_s = seconds_of(work, now.tick - std::max(state.no_end, state.unknown_end));
+  const double lo_s = duration_s(work, rule.duration);
+  const double found_s = duration_s(work, now.tick - std::max(state.no_end, state.unknown_end));
   set_figures(made, base::Dimension::Time, &lo_s, nullptr, found_s);
   if (from < 0 || state.no_end > from) {
     made.status = CaseStatus::Bad;
