@@ -38,12 +38,13 @@ Task bring_bolt(Work& work, HandId hand, const Instruction& line, std::uint64_t 
   co_await bring(work, hand, pose);
 }
 
-// turns it in; true in `stiff` when it went hard before two turns
+// turns it in; true in `stiff` when it went hard at once
 Task turn_in(Work& work, HandId hand, double turns, bool& stiff) {
   Twirl in;
   in.until = [&work, hand, turns] { return work.sense(hand).caught && turns_in(work, hand) >= turns; };
   co_await twirl(work, hand, in);
-  stiff = in.stalled && turns_in(work, hand) < 1.5;
+  // a crossed thread stands within the first half turn; a patch lets it in a good turn before it drags
+  stiff = in.stalled && turns_in(work, hand) < 0.8;
 }
 
 Task back_out(Work& work, HandId hand) {

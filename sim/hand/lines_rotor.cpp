@@ -122,8 +122,7 @@ Task do_lay_down(Work& work, const Instruction& line) {
   Pose pose;
   pose.thing = owner_of(work, PlaceKind::BenchTop, kNoThing);
   pose.place = PlaceKind::BenchTop;
-  co_await bring(work, hand, pose);
-  co_await draw_away(work, hand);
+  co_await lay(work, hand, pose);
 }
 
 }  // namespace proofstand::hand

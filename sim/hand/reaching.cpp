@@ -103,6 +103,16 @@ Task bring(Work& work, HandId hand, Pose pose) {
   work.at(hand) = {pose.thing, pose.place, pose.bolt};
 }
 
+Task lay(Work& work, HandId hand, Pose pose) {
+  co_await draw_away(work, hand);
+  work.act(event::make_bring(0, hand, pose.thing, pose.place, pose.bolt, pose.u_um, pose.v_urad, 0, 0));
+  co_await work.pause(kLook);
+  co_await settle(work, hand);
+  if (work.sense(hand).holding != kNoThing) {
+    co_await work.give_up("\"" + work.name(work.sense(hand).holding) + "\" is still in the hand", "lay it elsewhere");
+  }
+}
+
 Task touch(Work& work, HandId hand, Pose pose) {
   if (rests_at(work, hand, pose.place, pose.bolt) && work.at(hand).thing == pose.thing &&
       work.sense(hand).holding == kNoThing) {

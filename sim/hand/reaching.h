@@ -28,6 +28,8 @@ struct Pose {
 };
 /// Brings what is held to a place. Stuck when it does not get there.
 Task bring(Work& work, HandId hand, Pose pose);
+/// Lays what is held on the bench or in the tray, where it is let go of.
+Task lay(Work& work, HandId hand, Pose pose);
 /// Rests empty fingers on a place; what was held goes back first.
 Task touch(Work& work, HandId hand, Pose pose);
 /// The thing that a place belongs to when a line does not say: hub places to the wheel, the rest to what is fitted.
