@@ -16,7 +16,9 @@ std::size_t at(Film film) { return static_cast<std::size_t>(film); }
 void meet(const World& world, FilmCell& patch, double patch_area_m2, FilmCell& fold, double strength_1) {
   rebase_alcohol(patch, world.state.tick);
   const bool wet = fold.load_kg_m2[at(Film::Alcohol)] >= kWetFold_kg_m2 || patch.load_kg_m2[at(Film::Alcohol)] > 0.0;
-  exchange_film(patch.load_kg_m2, patch_area_m2, fold.load_kg_m2, kFoldArea_m2, patch_area_m2, metal_under_rag(wet),
+  // of a bench top the rag covers only a part at a time
+  const double met_m2 = patch_area_m2 < kFoldArea_m2 ? patch_area_m2 : kFoldArea_m2;
+  exchange_film(patch.load_kg_m2, patch_area_m2, fold.load_kg_m2, kFoldArea_m2, met_m2, metal_under_rag(wet),
                 strength_1);
 }
 
