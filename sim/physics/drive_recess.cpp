@@ -1,5 +1,6 @@
 #include "sim/physics/drive_recess.h"
 
+#include "sim/base/assert.h"
 #include "sim/base/math.h"
 #include "sim/physics/dimensions.h"
 
@@ -21,11 +22,15 @@ Shape shape_of(DriveTool tool) {
   switch (tool) {
     case DriveTool::Hexalobular25:
       return {0.5 * (points_m - hollows_m), 0.25 * (points_m + hollows_m), 6, base::radians(1.3), 1.0};
-    case DriveTool::Hexalobular20: return {0.5 * (0.00395 - hollows_m), 0.25 * (0.00395 + hollows_m), 6, base::radians(6.9), 1.0};
+    case DriveTool::Hexalobular20:
+      return {0.5 * (0.00395 - hollows_m), 0.25 * (0.00395 + hollows_m), 6, base::radians(6.9), 1.0};
     // a hexagon touches with its corners' edges only, and half of them at a time
-    case DriveTool::Hexagon3_0: return {0.5 * (0.003464 - hollows_m), 0.25 * (0.003464 + hollows_m), 3, base::radians(17.0), 0.9};
-    case DriveTool::Hexagon3_2: return {0.5 * (0.003695 - hollows_m), 0.25 * (0.003695 + hollows_m), 3, base::radians(4.9), 0.9};
-    case DriveTool::FlatBlade: return {0.5 * (0.0044 - hollows_m), 0.25 * (0.0044 + hollows_m), 1, base::radians(12.0), 0.7};
+    case DriveTool::Hexagon3_0:
+      return {0.5 * (0.003464 - hollows_m), 0.25 * (0.003464 + hollows_m), 3, base::radians(17.0), 0.9};
+    case DriveTool::Hexagon3_2:
+      return {0.5 * (0.003695 - hollows_m), 0.25 * (0.003695 + hollows_m), 3, base::radians(4.9), 0.9};
+    case DriveTool::FlatBlade:
+      return {0.5 * (0.0044 - hollows_m), 0.25 * (0.0044 + hollows_m), 1, base::radians(12.0), 0.7};
   }
   return {0.0, 0.0, 0, 0.0, 0.0};
 }
@@ -53,6 +58,7 @@ double drive_capacity_nm(const DriveFit& fit) {
 
 double drive_depth_for_torque_m(const DriveFit& fit, double torque_nm) {
   const DriveContact c = drive_contact(fit);
+  STAND_ASSERT(c.overlap_m > 0.0 && fit.crush_pa > 0.0);
   const double tilt_rad = fit.tilt_rad < 0.0 ? -fit.tilt_rad : fit.tilt_rad;
   return torque_nm / (c.flanks * fit.crush_pa * c.overlap_m * c.arm_m) +
          0.5 * size_m(Size::RecessPoint) * base::tan_rad(tilt_rad);
@@ -65,10 +71,9 @@ double push_out_n(double torque_nm, double arm_m, double tilt_rad, double draft_
 
 double drive_play_rad(DriveTool tool) { return shape_of(tool).play_rad; }
 
-bool drive_enters(DriveTool tool, double across_m) {
-  // half a hexagon's flat must pass between the recess's hollows
-  if (tool == DriveTool::Hexagon3_0 || tool == DriveTool::Hexagon3_2) return 0.5 * across_m <= 0.001609;
-  return across_m <= 0.004498;
+bool hexagon_enters(double across_m) {
+  // half its flat must pass between the hollows of a recess as made, a little under the nominal size
+  return 0.5 * across_m <= 0.001609;
 }
 
 double deepest_fit_m(DriveTool tool, double recess_depth_m) { return shape_of(tool).reach_1 * recess_depth_m; }

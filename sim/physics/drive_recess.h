@@ -20,9 +20,8 @@ struct DriveFit {
 struct DriveContact {
   double depth_m = 0.0;    ///< effective, 0 when it does not bear
   double overlap_m = 0.0;  ///< radial, in the way of rounding
-  double bearing_1 = 1.0;  ///< share of the flank that bears; corners and edges bear by a half
   double arm_m = 0.0;
-  int flanks = 0;
+  int flanks = 0;  ///< that bear; corners and edges count by a half
 };
 DriveContact drive_contact(const DriveFit& fit);
 

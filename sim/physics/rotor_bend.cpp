@@ -1,5 +1,6 @@
 #include "sim/physics/rotor_bend.h"
 
+#include "sim/base/assert.h"
 #include "sim/base/math.h"
 
 namespace proofstand::physics {
@@ -33,6 +34,7 @@ double size_of(double value) { return value < 0.0 ? -value : value; }
 }  // namespace
 
 double rotor_stiffness_n_m(const RotorPlate& plate) {
+  STAND_ASSERT(arm_m(plate) > 0.0 && plate.thickness_m > 0.0 && plate.arm_width_m > 0.0);
   return 59200.0 * base::pow_1(0.042 / arm_m(plate), 2.6) * base::pow_1(plate.thickness_m / 0.0018, 2.97) *
          base::pow_1(plate.arm_width_m / 0.009, 0.69) * plate.slotted_1;
 }
@@ -100,8 +102,10 @@ double kink_yield_turn_rad(const RotorPlate& plate, double apart_m) {
 
 double kink_rad(const RotorPlate& plate, double apart_m, double turn_rad) {
   const double yield_rad = kink_yield_turn_rad(plate, apart_m);
-  const double x = turn_rad / yield_rad;
-  return x <= 1.0 ? 0.0 : yield_rad * (x - 1.5 + 0.5 / (x * x));
+  const double x = size_of(turn_rad) / yield_rad;
+  if (x <= 1.0) return 0.0;
+  const double stays_rad = yield_rad * (x - 1.5 + 0.5 / (x * x));
+  return turn_rad < 0.0 ? -stays_rad : stays_rad;
 }
 
 double kink_yield_moment_nm(const RotorPlate& plate, double track_width_m) {
@@ -109,7 +113,8 @@ double kink_yield_moment_nm(const RotorPlate& plate, double track_width_m) {
 }
 
 double kink_shape_1(double from_kink_rad, bool at_arm) {
-  const double d = base::degrees(from_kink_rad);
+  const double turn_rad = base::wrap_two_pi(from_kink_rad);
+  const double d = base::degrees(turn_rad > base::kPi ? base::kTwoPi - turn_rad : turn_rad);
   const double rounding = at_arm ? 6.0 : 5.0;
   const double peak = base::exp_1(-(base::sqrt_1(d * d + rounding * rounding) - rounding) / 40.0);
   const double c1 = base::cos_rad(from_kink_rad);

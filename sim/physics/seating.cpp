@@ -8,7 +8,9 @@
 namespace proofstand::physics {
 namespace {
 
-double boss_angle_rad(std::size_t i, std::size_t n) { return base::kTwoPi * static_cast<double>(i) / static_cast<double>(n); }
+double boss_angle_rad(std::size_t i, std::size_t n) {
+  return base::kTwoPi * static_cast<double>(i) / static_cast<double>(n);
+}
 
 struct Spot {
   double x_m, y_m, z_m;
@@ -26,7 +28,9 @@ bool plane_through(const Spot& a, const Spot& b, const Spot& c, Tilt& plane) {
 
 // is the point in the triangle, its edges included?
 bool holds(const Spot& a, const Spot& b, const Spot& c, double x_m, double y_m) {
-  const auto side = [&](const Spot& p, const Spot& q) { return (q.x_m - p.x_m) * (y_m - p.y_m) - (q.y_m - p.y_m) * (x_m - p.x_m); };
+  const auto side = [&](const Spot& p, const Spot& q) {
+    return (q.x_m - p.x_m) * (y_m - p.y_m) - (q.y_m - p.y_m) * (x_m - p.x_m);
+  };
   const double ab = side(a, b);
   const double bc = side(b, c);
   const double ca = side(c, a);
@@ -53,8 +57,10 @@ Tilt fit_tilt(const std::vector<double>& height_m, double boss_radius_m) {
     plane.offset_m += height_m[i];
   }
   const double count = static_cast<double>(n);
-  plane.x_1 *= 2.0 / (count * boss_radius_m);
-  plane.y_1 *= 2.0 / (count * boss_radius_m);
+  // two bosses say nothing across their line, one says nothing of any tilt
+  const double share = n >= 3 ? 2.0 / count : (n == 2 ? 0.5 : 0.0);
+  plane.x_1 *= share / boss_radius_m;
+  plane.y_1 = n >= 3 ? plane.y_1 * share / boss_radius_m : 0.0;
   plane.offset_m /= count;
   return plane;
 }
@@ -109,14 +115,13 @@ std::vector<double> boss_gaps_m(const std::vector<double>& height_m, double boss
 double gap_after_pull_m(double gap_m, double preload_n, bool others_tight, double straight_1) {
   const double closed_m = preload_n / kSeatStiffness_n_m;
   const double left_m = gap_m > closed_m ? gap_m - closed_m : 0.0;
-  if (others_tight) return left_m;
-  // the first bolt, pulled straight to torque, holds its part of the tilt by the friction under its head
-  const double frozen_m = kFrozenShare_1 * base::clamp_1(straight_1, 0.0, 1.0) * gap_m;
+  // a bolt already pulled straight to torque holds the tilt by the friction under its head
+  const double frozen_m = others_tight ? kFrozenShare_1 * base::clamp_1(straight_1, 0.0, 1.0) * gap_m : 0.0;
   return frozen_m > left_m ? frozen_m : left_m;
 }
 
 double interface_clamp_n(double preload_n, double bend_m) {
-  const double clamp_n = preload_n - kSeatStiffness_n_m * bend_m;
+  const double clamp_n = preload_n - kSeatStiffness_n_m * (bend_m > 0.0 ? bend_m : 0.0);
   return clamp_n > 0.0 ? clamp_n : 0.0;
 }
 

@@ -42,7 +42,7 @@ std::vector<double> boss_gaps_m(const std::vector<double>& height_m, double boss
 /// gap_m            [m] at this boss before the pull
 /// preload_n        [N] at the end of the pull
 /// others_tight     does any other bolt already hold the rotor?
-/// straight_1       [1] 0..1: pulled in one go (1) or in small steps (0)
+/// straight_1       [1] 0..1: were the others pulled in one go (1) or in small steps (0)?
 /// returns          [m] gap left
 /// source           closing force kSeatStiffness; frozen share common practice, no source
 double gap_after_pull_m(double gap_m, double preload_n, bool others_tight, double straight_1);
