@@ -249,7 +249,8 @@ Result<double> parse_quantity_as(std::string_view text, Dimension dimension) {
 
 std::string quantity_words(double value_si, Dimension dimension) {
   // nobody says a stopping distance in millimetres
-  if (dimension == Dimension::Length && (value_si >= 1.0 || value_si <= -1.0)) return text_for_people(value_si, 3) + " m";
+  if (dimension == Dimension::Length && (value_si >= 1.0 || value_si <= -1.0))
+    return text_for_people(value_si, 3) + " m";
   const std::string number = text_for_people(in_everyday_unit(value_si, dimension), 4);
   const std::string_view unit = everyday_unit(dimension);
   if (unit.empty()) return number;
