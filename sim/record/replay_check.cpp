@@ -74,7 +74,7 @@ base::Result<ReplayCheck> check_replay(const Attempt& attempt, const scenario::D
       ++check.states;
       if (same) last_same = mark.tick;
       if (!same && !state_differs) {
-        state_differs = Divergence{last_same, "state of the bench between tick " + base::text_from_int(last_same) +
+        state_differs = Divergence{mark.tick, "state of the bench between tick " + base::text_from_int(last_same) +
                                                   " and tick " + base::text_from_int(mark.tick) + " (line " +
                                                   base::text_from_int(static_cast<std::int64_t>(mark.line)) + ")"};
       }
@@ -94,9 +94,9 @@ base::Result<ReplayCheck> check_replay(const Attempt& attempt, const scenario::D
     check.events = recorded->size();
     check.first = first_difference(bench.vocabulary(), *recorded, bench.events());
   }
-  // the events name the field; the states may tell it earlier
+  // an event names the field; only where none differs by then is the state all there is to name
   if (state_differs && (!check.first || state_differs->tick < check.first->tick)) {
-    if (check.first) state_differs->field += "; first event: " + check.first->field;
+    if (check.first) state_differs->field += "; first event that differs: " + check.first->field;
     check.first = state_differs;
   }
   return check;
