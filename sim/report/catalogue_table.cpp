@@ -120,6 +120,7 @@ const std::vector<Phrase>& phrase_table() {
       {"text.rounds", "pulled in the order {0}", ""},
       {"text.joint", "clamp {0} in all; friction carries {1} of the {2} that a hard stop asks", ""},
       {"text.stays", "the rotor stays where it is", ""},
+      {"text.bears", "beyond that the bolts bear, and as they lie against the rotor already nothing moves", ""},
       {"text.bears", "beyond that the bolts bear at once: no play, no knock", ""},
       {"text.knocks", "the rotor turns {0} through {1} of play and knocks with {2}", ""},
       {"text.shear", "largest shear on one bolt {0}; stop from 25 km/h in {1}", ""},

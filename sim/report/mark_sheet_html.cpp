@@ -1,5 +1,6 @@
 #include "sim/report/mark_sheet_html.h"
 
+#include "sim/base/math.h"
 #include "sim/base/number_text.h"
 #include "sim/base/quantity.h"
 #include "sim/report/page_style.h"
@@ -104,20 +105,20 @@ std::string hard_stop(const JointLine& joint) {
   std::string says = "On a hard stop the pads ask " + quantity_words(joint.demand_nm, Dimension::Torque) +
                      " of the joint; friction under the bolts carries " +
                      quantity_words(joint.capacity_nm, Dimension::Torque) + ". ";
-  if (!joint.slips) {
+  if (joint.demand_nm <= joint.capacity_nm) {
     says += "The rotor stays where it is.";
-  } else if (joint.clearance_m < 5e-6) {
+  } else if (!joint.slips) {
     says +=
         "Beyond that the bolts bear; they lie against the rotor already, so nothing moves and nothing knocks. This is "
         "usual.";
   } else {
-    says += "The rotor turns " + base::text_fixed(joint.slip_angle_rad * 57.29577951308232, 2) + "° through " +
+    says += "The rotor turns " + base::text_fixed(base::degrees(joint.slip_angle_rad), 2) + "° through " +
             quantity_words(joint.clearance_m, Dimension::Length) + " of play and knocks against the bolts with " +
             quantity_words(joint.knock_j, Dimension::Energy) + ".";
   }
   says += " Largest shear on one bolt " + quantity_words(joint.bolt_shear_n, Dimension::Force) +
           "; stop from 25 km/h in " + quantity_words(joint.stop_m, Dimension::Length) +
-          " with pads as fitted, before bedding in.";
+          " once the pads are bedded in; the first stops are longer.";
   return element("p", "", escaped(says));
 }
 

@@ -61,7 +61,7 @@ void put_joint(std::string& out, const JointLine& joint, std::string_view langua
               quantity_words(joint.demand_nm, Dimension::Torque)}) +
       "; ";
   if (!joint.slips) {
-    words += phrase("text.stays", language);
+    words += phrase(joint.demand_nm > joint.capacity_nm ? "text.bears" : "text.stays", language);
   } else if (joint.clearance_m < kNoPlay_m) {
     words += phrase("text.bears", language);
   } else {
