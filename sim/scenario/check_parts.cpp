@@ -27,8 +27,10 @@ bool rotor_suits(const bench::BenchSetup& setup, const bench::RotorPart& rotor) 
 void check_rotors(const Reading& reading, const ReadScenario& read) {
   const bench::BenchSetup& setup = read.scenario.setup;
   bool any = false;
+  Spot last = read.parts.hub_at;
   for (std::size_t i = 0; i < setup.things.size(); ++i) {
     if (setup.things[i].kind != ThingKind::Rotor) continue;
+    last = read.parts.thing_spots[i];
     const bench::RotorPart& rotor = setup.rotors[setup.things[i].part];
     any = any || rotor_suits(setup, rotor);
     const bool fitted = static_cast<event::ThingId>(i) == setup.fitted_rotor;
@@ -43,8 +45,7 @@ void check_rotors(const Reading& reading, const ReadScenario& read) {
     }
   }
   if (!any) {
-    reading.error("S09", read.parts.hub_at,
-                  "no rotor in this exercise is sound, goes on the hub and is within the largest size",
+    reading.error("S09", last, "no rotor in this exercise is sound, goes on the hub and is within the largest size",
                   "add a [rotor.NAME] that does, or the job cannot be finished");
   }
 }
@@ -56,10 +57,16 @@ void check_bolts(const Reading& reading, const ReadScenario& read) {
     if (rotor_suits(setup, rotor)) grip_m = std::max(grip_m, rotor.thickness_new_m);
   }
   std::size_t good = 0;
-  for (const bench::BoltPart& bolt : setup.bolts) good += bolt_holds(setup.hub, bolt, grip_m) ? 1 : 0;
+  Spot bad_at = read.parts.hub_at;
+  for (std::size_t i = 0; i < setup.things.size(); ++i) {
+    if (setup.things[i].kind != ThingKind::Bolt) continue;
+    const bool holds = bolt_holds(setup.hub, setup.bolts[setup.things[i].part], grip_m);
+    good += holds ? 1 : 0;
+    if (!holds) bad_at = read.parts.thing_spots[i];
+  }
   if (good < setup.bolt_count()) {
     reading.error(
-        "S10", read.parts.hub_at,
+        "S10", bad_at,
         "only " + base::text_from_int(static_cast<std::int64_t>(good)) + " bolts of this exercise fit its " +
             base::text_from_int(static_cast<std::int64_t>(setup.bolt_count())) + " holes",
         "give enough bolts a length that leaves 5 mm of thread in the hub and stays off the bottom of the hole");
@@ -106,7 +113,7 @@ void check_torque_tool(const Reading& reading, const ReadScenario& read) {
                       " is outside of every torque tool's range",
                   "change the figure, or give a tool a scale that contains it");
   } else if (tolerance_nm < torque_nm * (best_class_1 + kCleanOvershoot_1)) {
-    reading.error("S12", at,
+    reading.error("S12", read.parts.sheet_tolerance_at,
                   "the sheet's tolerance of " + quantity_words(tolerance_nm, Dimension::Torque) +
                       " is narrower than the torque tool's class and its overshoot",
                   "allow at least " +

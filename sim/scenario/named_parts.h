@@ -24,6 +24,7 @@ struct NamedParts {
   std::vector<BoltSet> bolt_sets;
   Spot hub_at;
   Spot sheet_torque_at;
+  Spot sheet_tolerance_at;
 
   /// Adds a thing; S14 when the name is taken or unusable (empty, longer than 40 letters, with a dot or a quote).
   event::ThingId add(const Reading& reading, std::string name, bench::ThingKind kind, std::size_t part, const Spot& at);

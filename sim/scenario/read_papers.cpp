@@ -67,6 +67,34 @@ void read_choice(FieldReader& reader, const bench::CardEntryPart& entry, std::ve
   }
 }
 
+/// Value and tolerance; false when the value could not be read, so that nothing is said about what hangs on it.
+bool read_figure(FieldReader& reader, SheetLine& line) {
+  reader.needs("value", "write the figure with its unit, e.g. value = \"5.0 N·m\"");
+  const Node* value = reader.raw("value");
+  bool sound = false;
+  if (value != nullptr && value->kind != NodeKind::Text) {
+    reader.reading().error("E08", value->at, reader.name() + ".value has no unit",
+                           "write it with its unit in quotes, e.g. \"5.0 N·m\"");
+  } else if (value != nullptr) {
+    const auto quantity = base::parse_quantity(value->text);
+    sound = quantity.has_value();
+    if (sound) {
+      line.value = *quantity;
+    } else {
+      reader.reading().error("E08", value->at,
+                             reader.name() + ".value = \"" + value->text + "\": " + quantity.error().what,
+                             quantity.error().instead);
+    }
+  }
+  if (sound) {
+    reader.quantity("tolerance", line.value.dimension, {0.0, 1e6}, line.tolerance_si);
+  } else {
+    reader.raw("tolerance");
+  }
+  reader.done();
+  return sound;
+}
+
 }  // namespace
 
 std::vector<CardLine> read_card(const Reading& reading, const Node& card, NamedParts& parts) {
@@ -106,26 +134,10 @@ std::vector<SheetLine> read_sheet(const Reading& reading, const Node& sheet, Nam
     FieldReader reader(reading, member.node, name);
     SheetLine line{member.key, {}, {}, 0.0};
     reader.texts("label", line.label);
-    reader.needs("value", "write the figure with its unit, e.g. value = \"5.0 N·m\"");
-    std::string text;
-    const Node* value = reader.raw("value");
-    if (value != nullptr && (value->kind == NodeKind::Integer || value->kind == NodeKind::Real)) {
-      reading.error("E08", value->at, name + ".value has no unit",
-                    "write it with its unit in quotes, e.g. \"5.0 N·m\"");
-    } else if (value != nullptr) {
-      reader.text("value", text);
-      const auto quantity = base::parse_quantity(text);
-      if (quantity) {
-        line.value = *quantity;
-      } else {
-        reading.error("E08", value->at, name + ".value = \"" + text + "\": " + quantity.error().what,
-                      quantity.error().instead);
-      }
-    }
-    reader.quantity("tolerance", line.value.dimension, {0.0, 1e6}, line.tolerance_si);
-    reader.done();
+    if (!read_figure(reader, line)) continue;
     if (member.key == kJointTorque) {
       parts.sheet_torque_at = reader.spot_of("value");
+      parts.sheet_tolerance_at = reader.spot_of(reader.has("tolerance") ? "tolerance" : "value");
       if (line.value.dimension == Dimension::Torque) {
         parts.setup.sheet_torque_nm = line.value.value_si;
       } else {

@@ -10,6 +10,7 @@
 
 #include "sim/base/number_text.h"
 #include "sim/base/words.h"
+#include "sim/scenario/nesting_guard.h"
 
 namespace proofstand::scenario {
 namespace {
@@ -96,6 +97,10 @@ base::Result<Node> parse_toml(std::string_view text, std::size_t file) {
   if (!base::is_clean_text(text)) {
     return base::Error{"S01", "", "the file is not plain UTF-8 text", "save it as UTF-8 without control characters",
                        false};
+  }
+  if (const auto line = line_too_deep(text, kDeepestNesting)) {
+    return base::Error{"S01", base::text_from_int(*line) + ":1",
+                       "tables and lists lie more than 32 deep inside each other", "flatten the file", false};
   }
   // the parser throws on faults and may run out of memory; nothing of that leaves this function
   try {
