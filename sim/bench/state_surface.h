@@ -63,6 +63,9 @@ struct RagState {
   }
 };
 
+/// A bit for each cell of a face.
+using SweptCells = std::array<std::uint64_t, kSectors * kRings / 64>;
+
 /// A wipe or touch under way for one hand: what its one event will say.
 struct ContactState {
   bool open = false;
@@ -85,8 +88,8 @@ struct ContactState {
   bool has_last = false;       ///< was on the face in the tick before
   double last_radius_m = 0.0;  ///< where
   double last_angle_rad = 0.0;
-  std::array<std::uint8_t, kSectors * kRings / 8> swept{};        ///< bit per cell of the face
-  std::array<std::uint8_t, kSectors * kRings / 8> swept_other{};  ///< other face, when the rag is pinched over both
+  SweptCells swept{};        ///< bit per cell of the face
+  SweptCells swept_other{};  ///< other face, when the rag is pinched over both
 
   template <class Self, class Visit>
   static void visit(Self& s, Visit&& v) {

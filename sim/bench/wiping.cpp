@@ -46,8 +46,7 @@ Patch patch_under(const TrackGrid& grid, double radius_m, double angle_rad) {
 
 // what newly came under the rag since the tick before meets the fold once
 void wipe_face(const World& world, FaceState& face, const TrackGrid& grid, FilmCell& fold, const Patch& now,
-               const Patch& before, bool had_before, double strength_1,
-               std::array<std::uint8_t, kSectors * kRings / 8>& swept) {
+               const Patch& before, bool had_before, double strength_1, SweptCells& swept) {
   bool any = false;
   for (std::int64_t sector = now.sector_lo; sector <= now.sector_hi; ++sector) {
     constexpr auto sectors = static_cast<std::int64_t>(kSectors);
@@ -60,7 +59,7 @@ void wipe_face(const World& world, FaceState& face, const TrackGrid& grid, FilmC
       const bool wet = fold.load_kg_m2[at(Film::Alcohol)] >= kWetFold_kg_m2 || cell.load_kg_m2[at(Film::Alcohol)] > 0.0;
       const double area = grid.cell_area_m2(static_cast<std::size_t>(ring));
       exchange_film(cell.load_kg_m2, area, fold.load_kg_m2, kFoldArea_m2, area, metal_under_rag(wet), strength_1);
-      swept[index / 8] = static_cast<std::uint8_t>(swept[index / 8] | (1u << (index % 8)));
+      swept[index / 64] |= std::uint64_t{1} << (index % 64);
       any = true;
     }
   }
@@ -189,10 +188,9 @@ void slide_under_hands(const World& world, double delta_rad) {
 }
 
 double swept_share_1(const ContactState& contact, bool other_face) {
-  const auto& bits = other_face ? contact.swept_other : contact.swept;
   int count = 0;
-  for (std::uint8_t byte : bits) {
-    for (; byte != 0; byte = static_cast<std::uint8_t>(byte & (byte - 1))) ++count;
+  for (std::uint64_t word : other_face ? contact.swept_other : contact.swept) {
+    for (; word != 0; word &= word - 1) ++count;
   }
   return static_cast<double>(count) / static_cast<double>(kSectors * kRings);
 }
