@@ -53,6 +53,11 @@ SlipOutcome slip_under(double demand_nm, const std::vector<double>& clamp_n, dou
   return outcome;
 }
 
+double knock_speed_m_s(double energy_j, double inertia_kg_m2, double radius_m) {
+  STAND_ASSERT(energy_j >= 0.0 && inertia_kg_m2 > 0.0);
+  return base::sqrt_1(2.0 * energy_j / inertia_kg_m2) * radius_m;
+}
+
 double bolt_shear_strength_n(double tensile_pa, double minor_m) {
   return 0.6 * tensile_pa * base::kPi / 4.0 * minor_m * minor_m;
 }

@@ -51,6 +51,9 @@ struct SlipOutcome {
 /// knock: the torque in excess of friction works over the slip angle. source: own derivation
 SlipOutcome slip_under(double demand_nm, const std::vector<double>& clamp_n, double friction_1, double circle_radius_m,
                        double play_m, int bearing_bolts);
+/// Speed at which the play ends in a knock, at a radius: sqrt(2 E/J) r. energy_j [J] >= 0, inertia_kg_m2 > 0. [m/s]
+/// source  ordinary mechanics
+double knock_speed_m_s(double energy_j, double inertia_kg_m2, double radius_m);
 /// Shear on each of the bolts that touch. [N] >= 0
 double bolt_shear_n(double demand_nm, double capacity_nm, double circle_radius_m, int bearing_bolts);
 /// Single shear strength with the thread in the plane: 0.6 Rm pi d3^2/4. [N] source: EN 1993-1-8 (published table)

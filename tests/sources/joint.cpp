@@ -32,6 +32,11 @@ void add_slip(Table& t) {
   t.open("42", "geometry", kMemory);
   t.check("slip angle of 0.15 mm", base::degrees(slip_angle_rad(0.00015, kCircle_m)), 0.3907, 0.001, "deg");
   t.check("same at the track", slip_angle_rad(0.00015, kCircle_m) * 72.0, 0.491, 0.001, "mm");
+  t.open("130", "mechanics; sizes common practice", kMemory);
+  const SlipOutcome knock = slip_under(20.0, {0.0}, 0.15, 0.0165, 0.0001, 1);
+  t.check("knock over 0.10 mm at 16.5 mm, angle", base::degrees(knock.slip_rad), 0.3472, 1e-3, "deg");
+  t.check("its energy", knock.knock_j, 0.1212, 1e-4, "J");
+  t.check("its speed", knock_speed_m_s(knock.knock_j, kRotorInertia_kg_m2, 0.0165), 0.5038, 1e-3, "m/s");
 }
 
 void add_seat(Table& t) {

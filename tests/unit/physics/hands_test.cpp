@@ -135,6 +135,8 @@ TEST_CASE("a worn rotor keeps its lip: what rests on it reads new, what stands i
     RC_ASSERT(here_m >= 0.0018 - worn_m - 1e-15);
     RC_ASSERT(thickness_under_m(profile, radius_m - 0.001, radius_m + 0.001) >= thinnest_m(profile) - 1e-15);
   }));
+  // closed form: a quarter into the edge a smooth step has run 5/32
+  CHECK(thickness_at_m(make_wear_profile(0.160, 0.0018, 0.0003), 0.078875) == Approx(0.0018 - 0.0003 * 5.0 / 32.0));
   const WearProfile worn = make_wear_profile(0.180, 0.0018, 0.0004);
   CHECK(thinnest_m(worn) == Approx(0.0014));
   CHECK(jaw_reads_m(worn, JawKind::Anvil, 0.082, 0.00635, 0.090) == Approx(0.0014));

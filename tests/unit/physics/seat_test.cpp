@@ -118,6 +118,16 @@ TEST_CASE("on a clean flat seat the order hardly changes the clamp") {
   CHECK(spread_1(pulled(soft_layer_interaction(), star, 2)) < 0.01);
 }
 
+TEST_CASE("a rotor not yet seated keeps part of its tilt when the first bolt goes straight to torque") {
+  // 0.2 mm cocked: small steps leave none of it, one go leaves 0.06 mm, 0.4 kN of clamp and a plain wobble
+  const double cocked_m = 0.0002;
+  const double steps_m = gap_after_pull_m(cocked_m, 5000.0, true, 0.0);
+  const double straight_m = gap_after_pull_m(cocked_m, 5000.0, true, 1.0);
+  CHECK(steps_m == 0.0);
+  CHECK(interface_clamp_n(5000.0, steps_m) - interface_clamp_n(5000.0, straight_m) == Approx(420.0));
+  CHECK(2.0 * 0.072 * cocked_tilt_rad(straight_m, 0.044) > 0.00015);
+}
+
 TEST_CASE("the weak form agrees with the solved one where the coupling is weak") {
   CHECK(rc::check("agree", [] {
     const InteractionRow row = boss_seat_interaction();
