@@ -97,6 +97,17 @@ std::uint64_t fingerprint_of(const RuleProgram& program) {
   return base::keyed_word(0x72756c65, 1, bytes.bytes());
 }
 
+FastPath fast_path(const Rule& rule, std::uint8_t bits) {
+  if (rule.form != ScopeForm::Run) return FastPath::None;
+  if (rule.kind == RuleKind::Needs && rule.same_x < 0 && rule.gap < 0 && !rule.fresh && !rule.keep_y && !rule.keep_z) {
+    if (bits == kBitX) return FastPath::NeedsX;
+    if (bits == kBitY) return FastPath::NeedsY;
+    if (bits == kBitVoid) return FastPath::NeedsVoid;
+  }
+  const bool presence = rule.kind == RuleKind::Must || rule.kind == RuleKind::Never || rule.kind == RuleKind::Count;
+  return presence && rule.distinct < 0 && bits == kBitX ? FastPath::PresenceX : FastPath::None;
+}
+
 bool passes_with_time(const Rule& rule) {
   switch (rule.kind) {
     case RuleKind::Leads:
@@ -114,6 +125,9 @@ bool passes_with_time(const Rule& rule) {
 }  // namespace
 
 void build_dispatch(RuleProgram& program) {
+  for (Rule& rule : program.rules) {
+    rule.timed = rule.condition >= 0 || (rule.kind == RuleKind::Leads && rule.within >= 0);
+  }
   Readings readings;
   for (std::size_t i = 0; i < program.rules.size(); ++i) {
     const auto index = static_cast<RuleIndex>(i);
@@ -140,6 +154,10 @@ void build_dispatch(RuleProgram& program) {
     subscription.probes = static_cast<std::uint16_t>(reading.probes.size());
     subscription.first_probe = static_cast<std::uint32_t>(program.probes.size());
     program.probes.insert(program.probes.end(), reading.probes.begin(), reading.probes.end());
+    const Rule& rule = program.rules[static_cast<std::size_t>(reading.rule)];
+    subscription.slot = rule.slot;
+    subscription.within = rule.within;
+    subscription.fast = reading.probes.empty() ? fast_path(rule, reading.bits) : FastPath::None;
     program.subscriptions.push_back(subscription);
     ++program.first_of_kind[reading.kind + 1u];
   }

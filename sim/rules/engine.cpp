@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "sim/rules/live.h"
+#include "sim/rules/fast_paths.h"
 #include "sim/rules/scopes.h"
 #include "sim/rules/settled.h"
 #include "sim/rules/verdicts.h"
@@ -51,6 +51,7 @@ void take(const RuleProgram& program, EngineState& state, const event::Record& r
   const std::uint32_t end = program.first_of_kind[record.kind + 1u];
   for (std::uint32_t s = program.first_of_kind[record.kind]; s < end; ++s) {
     const Subscription& reader = program.subscriptions[s];
+    if (take_fast(program, state, reader, record, position)) continue;
     Roles roles{reader.bits, reader.step};
     if (reader.probes > 0) roles = try_probes(program, state, reader, record);
     if (roles.bits == 0 && roles.step < 0) continue;

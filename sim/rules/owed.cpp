@@ -24,18 +24,23 @@ void owe_presence(const Rule& rule, const PresenceState& state, std::vector<Owed
   }
 }
 
+bool serves_next(const Rule& rule, const NeedsKey& key) {
+  return key.last.position != kNoPosition && key.undone.position <= key.last.position &&
+         !(rule.fresh && key.last.position <= key.previous_x);
+}
+
 // what must come before the next x
 void owe_needs(const Rule& rule, const NeedsState& state, std::vector<Owed>& owed) {
-  const std::int32_t items = rule.same_x >= 0 ? rule.set_size : 1;
-  for (std::int32_t item = 0; item < items; ++item) {
+  if (rule.same_x < 0) {
+    if (!serves_next(rule, state.only)) owed.push_back(owe(Role::Y));
+    return;
+  }
+  for (std::int32_t item = 0; item < rule.set_size; ++item) {
     bool serves = false;
     for (std::size_t k = 0; k < state.keys.size(); ++k) {
-      if (rule.same_x >= 0 && state.key_values_si[k] != static_cast<double>(item)) continue;
-      const NeedsKey& key = state.keys[k];
-      serves = key.last.position != kNoPosition && key.undone.position <= key.last.position &&
-               !(rule.fresh && key.last.position <= key.previous_x);
+      if (state.key_values_si[k] == static_cast<double>(item)) serves = serves_next(rule, state.keys[k]);
     }
-    if (!serves) owed.push_back(owe(Role::Y, rule.same_x >= 0 ? item : -1));
+    if (!serves) owed.push_back(owe(Role::Y, item));
   }
 }
 

@@ -9,10 +9,13 @@ enum Kept : std::size_t { kLast = 0, kRipe = 1, kUndone = 2 };
 
 NeedsState& state_of(const Work& work) { return work.state.needs[static_cast<std::size_t>(work.rule.slot)]; }
 
-std::size_t place_of(NeedsState& state, const Happening& now, std::int32_t field) {
-  return place_of_key(state.key_values_si, now.record, field, [&](std::size_t place) {
-    state.keys.insert(state.keys.begin() + static_cast<std::ptrdiff_t>(place), NeedsKey{});
+// what is remembered for the record's key; nullptr when the key is not known
+NeedsKey* key_of(NeedsState& state, const Happening& now, std::int32_t field) {
+  if (field < 0) return &state.only;
+  const std::size_t place = place_of_key(state.key_values_si, now.record, field, [&](std::size_t at) {
+    state.keys.insert(state.keys.begin() + static_cast<std::ptrdiff_t>(at), NeedsKey{});
   });
+  return place == kNoKey ? nullptr : &state.keys[place];
 }
 
 void keep_record(NeedsKey& key, Kept which, const event::Record& record) {
@@ -83,8 +86,8 @@ void take_x(const Work& work, const Happening& now, NeedsState& state) {
   const Rule& rule = work.rule;
   Tally& tally = work.tally();
   const EvidenceLimit& limit = work.program.evidence;
-  const std::size_t place = place_of(state, now, rule.same_x);
-  if (place == kNoKey) {
+  NeedsKey* found = key_of(state, now, rule.same_x);
+  if (found == nullptr) {
     Case made = record_case(work, {now.position, now.tick});
     cite(made, Role::X, {now.position, now.tick}, rule.keep_x ? &now.record : nullptr);
     made.status = CaseStatus::Unknown;
@@ -92,7 +95,7 @@ void take_x(const Work& work, const Happening& now, NeedsState& state) {
     made.score_ppm = 0;
     return add_case(tally, limit, std::move(made));
   }
-  NeedsKey& key = state.keys[place];
+  NeedsKey& key = *found;
   if (rule.gap >= 0) ripen(rule, key, now.tick);
   const Mark& y = rule.gap >= 0 ? key.ripe : key.last;
   const bool ok = serves(rule, key, y, now.tick);
@@ -109,12 +112,12 @@ void take_x(const Work& work, const Happening& now, NeedsState& state) {
 void take_y(const Work& work, const Happening& now, NeedsState& state) {
   const Rule& rule = work.rule;
   state.any_y = {now.position, now.tick};
-  const std::size_t place = place_of(state, now, rule.same_y);
-  if (place == kNoKey) {
+  NeedsKey* found = key_of(state, now, rule.same_y);
+  if (found == nullptr) {
     work.scope.doubt = true;
     return;
   }
-  NeedsKey& key = state.keys[place];
+  NeedsKey& key = *found;
   if (rule.gap >= 0) {
     ripen(rule, key, now.tick);
     if (rule.keep_y) key.young_records.push_back(now.record);
@@ -131,29 +134,30 @@ void undo(const Work& work, const Happening& now, NeedsKey& key) {
 
 void take_void(const Work& work, const Happening& now, NeedsState& state) {
   const Rule& rule = work.rule;
-  if (rule.same_void < 0) {
-    if (rule.same_x < 0) place_of(state, now, -1);
+  if (rule.same_x >= 0 && rule.same_void < 0) {
     for (NeedsKey& key : state.keys) undo(work, now, key);
     return;
   }
-  const std::size_t place = place_of(state, now, rule.same_void);
-  if (place == kNoKey) {
+  NeedsKey* found = key_of(state, now, rule.same_void);
+  if (found == nullptr) {
     work.scope.doubt = true;
     return;
   }
-  undo(work, now, state.keys[place]);
+  undo(work, now, *found);
 }
 
 }  // namespace
 
 void open_needs(const Work& work) {
   NeedsState& state = state_of(work);
-  for (NeedsKey& key : state.keys) {
-    key.previous_x = kNoPosition;
-    if (work.rule.look_run) continue;
-    key = NeedsKey{};
+  if (!work.rule.look_run) {
+    state.only = NeedsKey{};
+    for (NeedsKey& key : state.keys) key = NeedsKey{};
+    state.any_y = {};
+    return;
   }
-  if (!work.rule.look_run) state.any_y = {};
+  state.only.previous_x = kNoPosition;
+  for (NeedsKey& key : state.keys) key.previous_x = kNoPosition;
 }
 
 void take_needs(const Work& work, const Happening& now) {

@@ -80,6 +80,7 @@ struct Rule {
   bool keep_x = false;  ///< a text speaks of x's fields, so cited records are kept whole
   bool keep_y = false;
   bool keep_z = false;
+  bool timed = false;     ///< a passing moment can settle something, or is counted
   bool discards = false;  ///< the scope may throw cases away: after_last, before_first, between
   std::int32_t slot = 0;  ///< index in the state's array of its kind
   base::Tick within = -1;
@@ -124,13 +125,19 @@ struct Probe {
   std::int8_t step = -1;
 };
 
+/// Short ways for the commonest readings: a rule over the whole run that has nothing to tell apart.
+enum class FastPath : std::uint8_t { None, NeedsX, NeedsY, NeedsVoid, PresenceX };
+
 /// A rule that reads records of a kind.
 struct Subscription {
   RuleIndex rule = kNoRule;
   std::uint8_t bits = 0;  ///< apply to every record of the kind
   std::int8_t step = -1;
+  FastPath fast = FastPath::None;
   std::uint16_t probes = 0;  ///< how many
   std::uint32_t first_probe = 0;
+  std::int32_t slot = 0;  ///< of the rule, for the short ways
+  base::Tick within = -1;
 };
 
 /// How much evidence is kept per rule.

@@ -103,6 +103,8 @@ void open_scope(const Work& work, Position position, base::Tick tick) {
 
 // cases of the stretch that has just ended learn where it did
 void name_end(Tally& tally, const Ending& ending) {
+  if (tally.unnamed == 0) return;
+  tally.unnamed = 0;
   for (std::vector<Case>* list : {&tally.bad_cases, &tally.ok_cases, &tally.worst}) {
     for (Case& made : *list) {
       if (made.b_tick != kNoTick) continue;
@@ -183,7 +185,7 @@ void begin_scope(const Work& work) {
 }
 
 void step_rule(const Work& work, const Happening& now) {
-  pass_time(work, now.tick);
+  if (work.rule.timed) pass_time(work, now.tick);
   if (now.is(kBitCondition)) turn_condition(work, now);
   const bool delimiter = (now.bits & (kBitOpen | kBitClose)) != 0 && take_delimiter(work, now);
   if (!delimiter && work.scope.open) return take_kind(work, now);

@@ -20,6 +20,7 @@ struct Tally {
   std::int64_t slips = 0;
   std::int64_t sum_ppm = 0;
   std::int32_t min_ppm = kFullPpm;
+  std::int32_t unnamed = 0;          ///< kept cases whose stretch has not ended yet
   base::Tick bad_since = kNoTick;    ///< least since_tick of the bad ones
   base::Tick bad_settled = kNoTick;  ///< least settled_tick of the bad ones
   std::vector<Case> bad_cases;       ///< bad and unknown ones
@@ -56,18 +57,19 @@ struct Mark {
 /// needs: what is known about the y of one key.
 struct NeedsKey {
   Mark last;    ///< the latest y
-  Mark ripe;    ///< the latest y that is at least `gap` old
   Mark undone;  ///< the latest void
   Position previous_x = kNoPosition;
-  std::vector<Mark> young;                   ///< y not yet `gap` old; from young_from on
-  std::vector<event::Record> young_records;  ///< as young, when texts speak of them
+  Mark ripe;                ///< the latest y that is at least `gap` old
+  std::vector<Mark> young;  ///< y not yet `gap` old; from young_from on
   std::size_t young_from = 0;
-  std::vector<event::Record> records;  ///< none, or [last, ripe, undone] when texts speak of them
+  std::vector<event::Record> young_records;  ///< as young, when texts speak of them
+  std::vector<event::Record> records;        ///< none, or [last, ripe, undone] when texts speak of them
 };
 struct NeedsState {
-  std::vector<double> key_values_si;  ///< sorted; empty when there is no `same`
+  NeedsKey only;                      ///< without `same`
+  Mark any_y;                         ///< latest y whatever its key
+  std::vector<double> key_values_si;  ///< sorted
   std::vector<NeedsKey> keys;
-  Mark any_y;  ///< latest y whatever its key
 };
 
 /// leads: x still waiting, oldest first.

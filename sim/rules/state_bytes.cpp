@@ -88,8 +88,8 @@ void fields(Io& io, Case& c) {
 }
 template <class Io>
 void fields(Io& io, Tally& t) {
-  items(io, t.cases, t.ok, t.bad, t.unknown, t.slips, t.sum_ppm, t.min_ppm, t.bad_since, t.bad_settled, t.bad_cases,
-        t.ok_cases, t.worst);
+  items(io, t.cases, t.ok, t.bad, t.unknown, t.slips, t.sum_ppm, t.min_ppm, t.unnamed, t.bad_since, t.bad_settled,
+        t.bad_cases, t.ok_cases, t.worst);
 }
 template <class Io>
 void fields(Io& io, ScopeState& s) {
@@ -105,11 +105,11 @@ void fields(Io& io, PresenceState& s) {
 }
 template <class Io>
 void fields(Io& io, NeedsKey& s) {
-  items(io, s.last, s.ripe, s.undone, s.previous_x, s.young, s.young_records, s.young_from, s.records);
+  items(io, s.last, s.undone, s.previous_x, s.ripe, s.young, s.young_from, s.young_records, s.records);
 }
 template <class Io>
 void fields(Io& io, NeedsState& s) {
-  items(io, s.key_values_si, s.keys, s.any_y);
+  items(io, s.only, s.any_y, s.key_values_si, s.keys);
 }
 template <class Io>
 void fields(Io& io, Waiting& s) {
@@ -194,9 +194,11 @@ bool fits(const RuleProgram& program, const EngineState& state, const EngineStat
               state.limits.size() == fresh.limits.size() && state.next >= 0 && state.tick >= 0;
   for (const NeedsState& needs : state.needs) {
     good = good && needs.keys.size() == needs.key_values_si.size();
-    for (const NeedsKey& key : needs.keys) {
-      good = good && key.young_from <= key.young.size() && (key.records.empty() || key.records.size() == 3);
-    }
+    const auto sound = [](const NeedsKey& key) {
+      return key.young_from <= key.young.size() && (key.records.empty() || key.records.size() == 3);
+    };
+    good = good && sound(needs.only);
+    for (const NeedsKey& key : needs.keys) good = good && sound(key);
   }
   for (const LeadsState& leads : state.leads) {
     good = good && leads.keys.size() == leads.key_values_si.size() && leads.from.size() == leads.keys.size();

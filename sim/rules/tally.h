@@ -6,13 +6,34 @@
 
 namespace proofstand::rules {
 
-/// Would a case of this kind be kept whole? Asked before one is made, because most need only be counted.
-bool wants_ok(const Tally& tally, const EvidenceLimit& limit);
-bool wants_bad(const Tally& tally, const EvidenceLimit& limit);
+/// Remembers since when something is lost.
+inline void note_bad(Tally& tally, base::Tick settled, base::Tick since) {
+  if (tally.bad_settled == kNoTick || settled < tally.bad_settled) tally.bad_settled = settled;
+  if (tally.bad_since == kNoTick || since < tally.bad_since) tally.bad_since = since;
+}
+
+/// Would a case of this kind be kept whole? The first ones are; asked before one is made, because most need only be
+/// counted.
+inline bool wants_ok(const Tally& tally, const EvidenceLimit& limit) { return tally.ok < limit.ok_cases; }
+
+inline bool wants_bad(const Tally& tally, const EvidenceLimit& limit) {
+  return tally.bad + tally.unknown < limit.bad_cases;
+}
 
 /// A case that is not kept whole.
-void count_ok(Tally& tally);
-void count_bad(Tally& tally, std::int32_t score_ppm, base::Tick settled, base::Tick since);
+inline void count_ok(Tally& tally) {
+  ++tally.cases;
+  ++tally.ok;
+  tally.sum_ppm += kFullPpm;
+}
+
+inline void count_bad(Tally& tally, std::int32_t score_ppm, base::Tick settled, base::Tick since) {
+  ++tally.cases;
+  ++tally.bad;
+  tally.sum_ppm += score_ppm;
+  if (score_ppm < tally.min_ppm) tally.min_ppm = score_ppm;
+  note_bad(tally, settled, since);
+}
 
 /// Counts a case and keeps it while there is room.
 void add_case(Tally& tally, const EvidenceLimit& limit, Case made);
