@@ -85,10 +85,11 @@ TEST_CASE("what an attempt embeds makes the same exercise again, without any fil
     CHECK(again->marks.points_milli == drawn->marks.points_milli);
     CHECK(again->time_limit == drawn->time_limit);
     // one changed figure in the text is one changed figure on the bench
+    const std::string figure = "value = \"5.0 N·m\"";
     std::string edited = drawn->bench_text;
-    const std::size_t at = edited.find("\"5.0 N·m\"");
+    const std::size_t at = edited.find(figure);
     REQUIRE(at != std::string::npos);
-    edited.replace(edited.find("value = \"5.0 N·m\""), 17, "value = \"4.8 N·m\"");
+    edited.replace(at, figure.size(), "value = \"4.8 N·m\"");
     const auto changed = scenario::read_resolved(edited, drawn->rules_text);
     REQUIRE(changed.has_value());
     CHECK(changed->setup.sheet_torque_nm == 4.8);
