@@ -21,6 +21,7 @@ constexpr double kLooseDrag_nm = physics::kFreeThread_nm;  // clean thread, noth
 constexpr double kHole_m = 0.0052;
 constexpr double kLockerGap_m = 0.0001;
 constexpr double kOldFilm_1 = 0.5;      // cured film from which a bolt counts as set
+constexpr double kCrossedOut_1 = 0.8;   // the way back has been cut already
 constexpr double kShortPatch_1 = 0.75;  // a bolt this short carries so much of the patch of a longer one
 constexpr double kChamfer_m = 0.00025;
 
@@ -123,7 +124,7 @@ double drag_out_nm(const BoltModel& model, const HoleState& hole, double turns_1
   const double share = base::clamp_1(turns_1 / model.bears_turns_1, 0.0, 1.0);
   double drag = kLooseDrag_nm + (model.drag_nm - kLooseDrag_nm) * share;
   drag += physics::patch_drag_at_nm(model.patch_out_nm, turns_1);
-  if (hole.crossed) drag += physics::crossed_torque_nm(turns_1);
+  if (hole.crossed) drag += kCrossedOut_1 * physics::crossed_torque_nm(turns_1);
   return drag;
 }
 

@@ -211,6 +211,7 @@ Refusal regrip(const World& world, HandId hand_id) {
   VisitState& visit = world.state.visits[static_cast<std::size_t>(hand_id)];
   if (key && visit.open) visit.depth_m = 0.0;  // lifted, turned back by a lobe, set in again
   visit.torque_nm = 0.0;
+  visit.press_n = 0.0;
   return Refusal::None;
 }
 

@@ -4,6 +4,7 @@
 #include "sim/bench/bolt_model.h"
 #include "sim/bench/hand_contact.h"
 #include "sim/bench/hand_law.h"
+#include "sim/bench/read_world.h"
 #include "sim/bench/rotor_turn.h"
 #include "sim/bench/senses.h"
 #include "sim/bench/tool_seat.h"
@@ -18,15 +19,6 @@ constexpr double kSeenGap_m = 0.0002;  // steps in which an eye tells a gap
 constexpr double kSeenTilt_deg = 2.5;
 constexpr double kShaved_m = 0.00015;  // wear at which shaved lobes show
 constexpr double kSeenDirt_m = 0.00003;
-
-// reading needs the same view of things as working; nothing is changed or told through it
-template <class Read>
-auto read(const Bench& bench, Read&& reader) {
-  BenchState& state = const_cast<BenchState&>(bench.state());
-  std::vector<event::Record> none;
-  const World world{bench.setup(), bench.vocabulary(), state, none};
-  return reader(world);
-}
 
 void feel_bolt(const World& world, HandId hand_id, HandSense& sense) {
   const VisitState& visit = world.state.visits[static_cast<std::size_t>(hand_id)];
@@ -96,12 +88,14 @@ BoltSight look(const World& world, BoltId bolt) {
 }  // namespace
 
 HandSense sense_hand(const Bench& bench, HandId hand) {
-  return read(bench, [hand](const World& world) { return feel(world, hand); });
+  const ReadWorld reading(bench);
+  return feel(reading.world(), hand);
 }
 
 BoltSight see_bolt(const Bench& bench, BoltId bolt) {
   if (event::index_of(bolt) >= bench.state().holes.size()) return {};
-  return read(bench, [bolt](const World& world) { return look(world, bolt); });
+  const ReadWorld reading(bench);
+  return look(reading.world(), bolt);
 }
 
 ThingId see_rotor_on_hub(const Bench& bench) { return bench.state().seat.rotor; }
