@@ -79,6 +79,7 @@ void open_visit(const World& world, HandId hand, BoltId bolt) {
   visit.open = true;
   visit.bolt = bolt;
   visit.worst_depth_m = full_depth_m();
+  visit.preload_before_n = hole_of(world, bolt).preload_n;
   visit.was_snug = hole_of(world, bolt).snug;
   ++bolt_state(world, bolt).pulls;
   visit.friction_z_1 = draw_friction_z(world, bolt);
@@ -104,6 +105,7 @@ void close_visit(const World& world, HandId hand) {
   const bool bears = hole.preload_n > 0.0 || hole.turns_1 >= model.bottom_turns_1;
   const bool pulled = hole.started && bears && done.peak_in_nm >= kPull_nm && done.peak_in_nm > done.peak_out_nm;
   if (pulled) settle_bolt(world, done.bolt);
+  if (hole.preload_n != done.preload_before_n) share_preload(world, done.bolt, hole.preload_n - done.preload_before_n);
   if (done.snugged_now) {
     world.events.push_back(record_of(world, "snugged", hand, done,
                                      {{"clearance", clearance_m(world)},

@@ -69,8 +69,18 @@ bool has_place(ThingKind kind, PlaceKind place) {
   }
 }
 
+// fingers, a tool or a pick of the other hand on that bolt leave no room; a lamp only shines on it
+bool other_at_bolt(const World& world, HandId hand, BoltId bolt) {
+  const HandState& other = world.hand(World::other(hand));
+  if (other.stage != HandStage::At || other.near || other.at_bolt != bolt) return false;
+  const bool lamp = other.holding != event::kNoThing && world.kind(other.holding) == ThingKind::Lamp;
+  const bool here_lamp =
+      world.hand(hand).holding != event::kNoThing && world.kind(world.hand(hand).holding) == ThingKind::Lamp;
+  return !lamp && !here_lamp && other.at_place != PlaceKind::Boss;
+}
+
 // is the place hidden by what lies on it, or by the bike?
-Refusal check_reach(const World& world, ThingId thing, PlaceKind place, BoltId bolt) {
+Refusal check_reach(const World& world, HandId hand, ThingId thing, PlaceKind place, BoltId bolt) {
   const BenchState& state = world.state;
   if (numbered_place(place) || place == PlaceKind::HubSeat) {
     if (state.wheel.at == WheelAt::Bike) return Refusal::WheelInBike;
@@ -83,6 +93,7 @@ Refusal check_reach(const World& world, ThingId thing, PlaceKind place, BoltId b
     if (place == PlaceKind::Hole && hole.bolt != event::kNoThing) return Refusal::HoleTaken;
     const bool of_bolt = place == PlaceKind::BoltHead || place == PlaceKind::BoltRecess;
     if (of_bolt && hole.bolt == event::kNoThing) return Refusal::NothingToDo;
+    if (of_bolt && other_at_bolt(world, hand, bolt)) return Refusal::ToolInTheWay;
   }
   if (thing == state.seat.rotor && rotor_on) {
     const PlaceKind hub_side = state.seat.printed_out ? PlaceKind::CarrierInner : PlaceKind::CarrierOuter;
@@ -132,7 +143,7 @@ Refusal check_place(const World& world, HandId hand, ThingId thing, PlaceKind pl
     return Refusal::Covered;
   }
   if (world.hand(hand).holding == thing) return Refusal::NoSuchPlace;
-  return check_reach(world, thing, place, bolt);
+  return check_reach(world, hand, thing, place, bolt);
 }
 
 Refusal check_touch(const World& world, HandId hand_id, const event::Action& action) {
@@ -143,9 +154,6 @@ Refusal check_touch(const World& world, HandId hand_id, const event::Action& act
 
 Refusal check_tool(const World& world, HandId hand_id, const event::Action& action) {
   if (place_of(action) != PlaceKind::BoltRecess) return Refusal::None;
-  const HandState& other = world.hand(World::other(hand_id));
-  const bool taken = other.stage == HandStage::At && other.at_bolt == bolt_of(action) && !other.near;
-  if (taken) return Refusal::ToolInTheWay;
   return tip_enters(world.setup.tools[world.thing(world.hand(hand_id).holding).part]) ? Refusal::None
                                                                                       : Refusal::DoesNotFit;
 }

@@ -6,16 +6,16 @@
 #include "sim/base/random.h"
 #include "sim/bench/bolt_model.h"
 #include "sim/bench/fluid.h"
+#include "sim/physics/interaction.h"
+#include "sim/physics/seating.h"
+#include "sim/physics/settling.h"
 
 namespace proofstand::bench {
 namespace {
 
 constexpr double kCockedLeast_m = 0.00002, kCockedMost_m = 0.00025;
-constexpr double kFrozenShare_1 = 0.3;    // of the tilt, locked in by one full pull before the others are snug
-constexpr double kFreezing_n = 3500.0;    // preload that locks it in
-constexpr std::int64_t kFlatBolts = 3;    // bolts holding that pull the rotor flat
-constexpr double kEmbedClean_m = 0.7e-6;  // settling of a clean joint at its first full pull
-constexpr double kEmbedDirty_m = 5.0e-6;  // with grit, paint or crumbs under the rotor
+constexpr double kFreezing_n = 3500.0;  // preload that locks it in
+constexpr std::int64_t kFlatBolts = 3;  // bolts holding that pull the rotor flat
 constexpr double kEmbedFull_n = 5000.0;
 constexpr double kDirtyFrom_m = 0.00001;
 constexpr double kShank_m = 0.004976;
@@ -166,7 +166,7 @@ void press_rotor(const World& world, BoltId bolt) {
     if (now_holding >= kFlatBolts) {
       seat.cocked_m = 0.0;
     } else if (hole_of(world, bolt).preload_n > kFreezing_n) {
-      seat.frozen_m = kFrozenShare_1 * seat.cocked_m;
+      seat.frozen_m = physics::kFrozenShare_1 * seat.cocked_m;
       seat.cocked_m = 0.0;
       compute_gaps(world);
     }
@@ -177,15 +177,33 @@ void press_rotor(const World& world, BoltId bolt) {
   }
 }
 
+void share_preload(const World& world, BoltId bolt, double gained_n) {
+  std::vector<double> preload_n;
+  std::vector<bool> locked;
+  for (const HoleState& hole : world.state.holes) {
+    preload_n.push_back(hole.preload_n);
+    locked.push_back(hole.preload_n > 0.0);
+  }
+  const std::size_t pulled = event::index_of(bolt);
+  static const physics::InteractionRow row = physics::boss_seat_interaction();
+  const std::vector<double> after_n = physics::pull_one_weak_n(row, preload_n, locked, pulled, gained_n);
+  for (std::size_t i = 0; i < after_n.size(); ++i) {
+    HoleState& hole = world.state.holes[i];
+    if (i == pulled || !locked[i] || after_n[i] == hole.preload_n) continue;
+    const BoltModel model = bolt_model(world, static_cast<BoltId>(i), 0.0);
+    hole.preload_n = after_n[i];
+    hole.snug_turns_1 += hole.turns_1 - turns_at_1(model, hole, hole.preload_n);
+  }
+}
+
 void settle_bolt(const World& world, BoltId bolt) {
   HoleState& hole = hole_of(world, bolt);
   if (hole.bolt == event::kNoThing || !hole.started || hole.preload_n <= 0.0) return;
   const BoltModel model = bolt_model(world, bolt, 0.0);
-  const double most_m = hole.dirt_m > kDirtyFrom_m ? kEmbedDirty_m : kEmbedClean_m;
-  const double due_m = most_m * base::clamp_1(hole.preload_n / kEmbedFull_n, 0.0, 1.5);
-  if (due_m <= hole.embed_m) return;
-  const double lost_m = due_m - hole.embed_m;
-  hole.embed_m = due_m;
+  const double full_m = hole.dirt_m > kDirtyFrom_m ? physics::kDirtyEmbed_m : physics::kCleanEmbed_m;
+  const double lost_m = physics::embed_in_pull_m(full_m, hole.embed_m, hole.preload_n, kEmbedFull_n);
+  if (lost_m <= 0.0) return;
+  hole.embed_m += lost_m;
   hole.snug_turns_1 += lost_m / model.pitch_m;
   hole.preload_n = preload_at_n(model, hole, hole.turns_1);
   hole.closed_m = std::min(hole.gap_m, hole.preload_n / model.seat_n_per_m);

@@ -17,8 +17,11 @@ void start_rotor(const World& world);
 /// A bolt's preload has changed: the rotor goes flat, or is locked askew.
 /// source: seating of a rotor cocked on its register, own model; the share locked in is common practice, no source
 void press_rotor(const World& world, BoltId bolt);
-/// A bolt was pulled and let go: surfaces settle, neighbours feel it a little.
+/// A bolt was pulled and let go: its surfaces settle.
 void settle_bolt(const World& world, BoltId bolt);
+/// What the other bolts that are tight lose, a trifle, when this one has gained that much.
+/// source: sim/physics/interaction.h, raised bosses in contact
+void share_preload(const World& world, BoltId bolt, double gained_n);
 /// Gaps that grit and a locked tilt leave at every boss, from the state as it is.
 void compute_gaps(const World& world);
 

@@ -143,6 +143,7 @@ struct VisitState {
   bool snugged_now = false;    ///< its head came to bear firmly in this visit
   bool rotor_held = false;     ///< the other hand held the rotor against the bolts at that moment
   std::int64_t others_snug = 0;
+  double preload_before_n = 0.0;
   bool cracked_now = false;
   bool dropped = false;     ///< turning back, it dropped into its start
   bool near_limit = false;  ///< pulled close to what the recess bears
@@ -174,6 +175,7 @@ struct VisitState {
     v("snugged_now", s.snugged_now);
     v("rotor_held", s.rotor_held);
     v("others_snug", s.others_snug);
+    v("preload_before", s.preload_before_n);
     v("cracked_now", s.cracked_now);
     v("dropped", s.dropped);
     v("near_limit", s.near_limit);
