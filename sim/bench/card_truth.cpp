@@ -91,7 +91,7 @@ void note_start_of_card(const World& world) {
   world.state.old_runout_m = runout_of_hub_m(world);
 }
 
-std::optional<double> card_truth(const World& world, const CardEntryPart& entry) {
+std::optional<FieldNumber> card_truth(const World& world, const CardEntryPart& entry) {
   const ThingId on_hub = world.state.seat.rotor;
   const ThingId at_start = world.setup.fitted_rotor;
   switch (entry.truth) {

@@ -3,7 +3,7 @@
 
 #include <optional>
 
-#include "sim/bench/world.h"
+#include "sim/bench/draft.h"
 
 namespace proofstand::bench {
 
@@ -15,7 +15,7 @@ inline constexpr double kRuinedRecess_m = 0.00030;
 
 /// What is true of an entry now: a length or a torque in SI, or the index of a card word; nothing when there is no one
 /// truth (a note; a torque that never clicked; a new rotor that is not on).
-std::optional<double> card_truth(const World& world, const CardEntryPart& entry);
+std::optional<FieldNumber> card_truth(const World& world, const CardEntryPart& entry);
 /// An instrument showed a thickness or a runout of this rotor: entries that ask for it remember the last and the least.
 void note_thickness(const World& world, ThingId rotor, double shown_m);
 void note_runout(const World& world, ThingId rotor, double shown_m);

@@ -63,13 +63,15 @@ double touch_patch(const World& world, HandState& hand, FilmCell& patch, PlaceKi
 
 // a bolt's thread keeps grease and oil only; what skin leaves counts as grease
 double touch_thread(HandState& hand, BoltState& bolt, double& area_m2) {
-  constexpr double thread_area_m2 = 1.6e-4;
-  area_m2 = thread_area_m2 * 0.5;
+  area_m2 = kThreadArea_m2 * 0.5;
   std::array<double, kSpecies> thread{};
   thread[at(Film::Grease)] = bolt.grease_kg_m2;
   thread[at(Film::Oil)] = bolt.oil_kg_m2;
-  exchange_film(hand.film_kg_m2, kFingersArea_m2, thread, thread_area_m2, area_m2,
+  exchange_film(hand.film_kg_m2, kFingersArea_m2, thread, kThreadArea_m2, area_m2,
                 fingers_on_metal(hand.gloved, false));
+  for (const Film stays : {Film::Dust, Film::Locker}) {
+    hand.film_kg_m2[at(stays)] += thread[at(stays)] * (kThreadArea_m2 / kFingersArea_m2);
+  }
   bolt.grease_kg_m2 = thread[at(Film::Grease)] + thread[at(Film::SkinGrease)];
   bolt.oil_kg_m2 = thread[at(Film::Oil)] + thread[at(Film::BrakeFluid)];
   return bolt.grease_kg_m2 + bolt.oil_kg_m2;
@@ -140,6 +142,12 @@ void end_touch(const World& world, HandId hand_id) {
   felt.with("thing", thing_value(contact.thing)).with("time", time_s).emit();
 }
 
+void soil_by_rag(const World& world, HandId hand_id, ThingId rag) {
+  HandState& hand = world.hand(hand_id);
+  FilmCell& fold = world.state.rags[world.thing(rag).part].fold;
+  exchange_film(fold.load_kg_m2, kFoldArea_m2, hand.film_kg_m2, kFingersArea_m2, kThumbArea_m2, rag_in_hand());
+}
+
 void lay_down(const World& world, ThingId rotor) {
   const Thing& what = world.thing(rotor);
   const bool printed_down = world.state.things[event::index_of(rotor)].inner_up;
@@ -167,9 +175,9 @@ void lay_down(const World& world, ThingId rotor) {
   laid.choose("face", printed_down ? "outer" : "inner").with("film", base::clamp_1(worst, 0.0, 1.0)).emit();
 }
 
-double skin_value(const World& world, HandId hand) { return world.hand(hand).gloved ? 1.0 : 0.0; }
+FieldNumber skin_value(const World& world, HandId hand) { return world.hand(hand).gloved ? 1.0 : 0.0; }
 
-double part_value(const World& world, ThingId thing, PlaceKind place) {
+FieldNumber part_value(const World& world, ThingId thing, PlaceKind place) {
   const auto word = [&](std::string_view part) { return world.word("touched", "part", part); };
   switch (place) {
     case PlaceKind::TrackOuter:
@@ -241,7 +249,8 @@ FilmCell* patch_at(const World& world, ThingId thing, PlaceKind place, BoltId bo
   return nullptr;
 }
 
-double fouling_at(const World& world, ThingId thing, PlaceKind place, BoltId bolt, double radius_m, double angle_rad) {
+double fouling_at_kg_m2(const World& world, ThingId thing, PlaceKind place, BoltId bolt, double radius_m,
+                        double angle_rad) {
   const Thing& what = world.thing(thing);
   const int face = face_of(place);
   if (what.kind == ThingKind::Rotor && face >= 0) {

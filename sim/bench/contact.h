@@ -1,6 +1,7 @@
 // Fingers and gloves on things: film goes both ways, and one record a visit says what was touched.
 #pragma once
 
+#include "sim/bench/draft.h"
 #include "sim/bench/surface.h"
 
 namespace proofstand::bench {
@@ -18,6 +19,8 @@ void begin_touch(const World& world, HandId hand, ThingId thing, PlaceKind place
 /// Fingers leave: emits "touched", and "inspected" when they rested on a seat or a thread for a second. Nothing when
 /// none is open.
 void end_touch(const World& world, HandId hand);
+/// A rag was taken into the hand: what is on it comes to the fingers, and a little back. Tells nothing.
+void soil_by_rag(const World& world, HandId hand, ThingId rag);
 /// The rag held comes to rest on the place where the hand is (hand.at_*, u, v); it wipes from there.
 void begin_wipe(const World& world, HandId hand);
 /// The rag leaves: emits "wiped", one for each face it was on. Nothing when it never moved.
@@ -27,13 +30,14 @@ void end_wipe(const World& world, HandId hand);
 void lay_down(const World& world, ThingId rotor);
 
 /// Word of the events' `part` choice for a place of a thing, as its index.
-double part_value(const World& world, ThingId thing, PlaceKind place);
+FieldNumber part_value(const World& world, ThingId thing, PlaceKind place);
 /// Value of the events' `skin` choice for a hand.
-double skin_value(const World& world, HandId hand);
+FieldNumber skin_value(const World& world, HandId hand);
 /// The film at a place that is a single patch (carrier, arms, edge, boss, bench top, rag), or null when the place keeps
 /// none.
 FilmCell* patch_at(const World& world, ThingId thing, PlaceKind place, BoltId bolt);
 /// Fouling of the place a hand is on, at its worst spot [kg/m²].
-double fouling_at(const World& world, ThingId thing, PlaceKind place, BoltId bolt, double radius_m, double angle_rad);
+double fouling_at_kg_m2(const World& world, ThingId thing, PlaceKind place, BoltId bolt, double radius_m,
+                        double angle_rad);
 
 }  // namespace proofstand::bench

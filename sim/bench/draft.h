@@ -7,14 +7,17 @@
 
 namespace proofstand::bench {
 
+/// A field's value as records keep it: SI, or the whole number of an item, choice, count or flag.
+using FieldNumber = double;
+
 /// Collects fields by name; emit() appends the record. Fields never named stay unknown.
 class Draft {
  public:
   Draft(const World& world, std::string_view kind);
   /// A number or an index as it is.
-  Draft& with(std::string_view field, double value);
+  Draft& with(std::string_view field, FieldNumber value);
   /// Only when known; else the field stays unknown.
-  Draft& with_if(bool known, std::string_view field, double value);
+  Draft& with_if(bool known, std::string_view field, FieldNumber value);
   /// A choice by its word.
   Draft& choose(std::string_view field, std::string_view word);
   void emit();
@@ -26,8 +29,8 @@ class Draft {
 };
 
 /// A thing's value in the events' thing fields.
-inline double thing_value(ThingId thing) { return static_cast<double>(event::index_of(thing)); }
-inline double bolt_value(BoltId bolt) { return static_cast<double>(event::index_of(bolt)); }
-inline double hand_value(HandId hand) { return static_cast<double>(hand); }
+inline FieldNumber thing_value(ThingId thing) { return static_cast<double>(event::index_of(thing)); }
+inline FieldNumber bolt_value(BoltId bolt) { return static_cast<double>(event::index_of(bolt)); }
+inline FieldNumber hand_value(HandId hand) { return static_cast<double>(hand); }
 
 }  // namespace proofstand::bench

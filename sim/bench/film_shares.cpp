@@ -39,6 +39,7 @@ struct Table {
   Exchange dry_rag = under_rag(FilmBody::DryRag, 0.70, 0.10);
   Exchange wet_rag = under_rag(FilmBody::WetRag, 0.30, 0.50);
   Exchange bench = between(FilmBody::Bench, FilmBody::Metal);
+  Exchange rag_in_hand = between(FilmBody::DryRag, FilmBody::Skin);
 };
 
 const Table& table() {
@@ -54,6 +55,8 @@ const Exchange& fingers_on_metal(bool gloved, bool wet) {
 }
 
 const Exchange& metal_under_rag(bool wet) { return wet ? table().wet_rag : table().dry_rag; }
+
+const Exchange& rag_in_hand() { return table().rag_in_hand; }
 
 const Exchange& bench_under_rotor() { return table().bench; }
 

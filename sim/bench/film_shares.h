@@ -12,6 +12,8 @@ namespace proofstand::bench {
 const Exchange& fingers_on_metal(bool gloved, bool wet);
 /// Metal under a rag that passes over it; first body the metal, second the rag.
 const Exchange& metal_under_rag(bool wet);
+/// A rag in the fingers; first body the rag.
+const Exchange& rag_in_hand();
 /// A rotor's face laid on the bench; first body the bench.
 const Exchange& bench_under_rotor();
 

@@ -59,24 +59,25 @@ inline constexpr double kThreadArea_m2 = 1.6e-4;
 /// Liquid anaerobic threadlocker [kg/m³]. from memory
 inline constexpr double kLockerDensity_kg_m3 = 1050.0;
 
-/// Alcohol still wet at a cell now [kg/m²]; dried_per_s of a free surface unless it is given (a folded rag dries
-/// slower). source: see sim/physics/film.h
+/// Alcohol still wet at a cell now [kg/m²]. slowness_1: 1 of a free surface, less of a folded rag.
+/// source: sim/physics/drying.h, in closed form
 double wet_alcohol_kg_m2(const FilmCell& cell, base::Tick now, double slowness_1 = 1.0);
 /// Makes the alcohol of a cell a value of now. Only contacts and fluids may call this; reading never does.
 void rebase_alcohol(FilmCell& cell, base::Tick now, double slowness_1 = 1.0);
 /// Grease, oil, skin grease, brake fluid and locker together [kg/m²]: what fouls a braking face.
-double fouling_kg_m2(const std::array<double, kSpecies>& load);
+double fouling_kg_m2(const std::array<double, kSpecies>& load_kg_m2);
 
 /// Two bodies of film meeting over an area: shares of the load that go over, each way, by species.
 struct Exchange {
   std::array<double, kSpecies> there_1{};  ///< first to second
   std::array<double, kSpecies> back_1{};   ///< second to first
 };
-/// Moves film between two cells so that no matter is lost: dm = area (there rho_1 - back rho_2), by species.
+/// Moves film between two cells so that no matter is lost: dm = area (there first - back second), by species.
 /// first_area_m2, second_area_m2 >= area_m2 > 0; both cells' alcohol must have been rebased to now.
 /// source: conserved transfer, own derivation
-void exchange_film(std::array<double, kSpecies>& first, double first_area_m2, std::array<double, kSpecies>& second,
-                   double second_area_m2, double area_m2, const Exchange& exchange, double strength_1 = 1.0);
+void exchange_film(std::array<double, kSpecies>& first_kg_m2, double first_area_m2,
+                   std::array<double, kSpecies>& second_kg_m2, double second_area_m2, double area_m2,
+                   const Exchange& exchange, double strength_1 = 1.0);
 
 /// Counts a face's version up; every caller that changed cells does so once.
 void mark_changed(FaceState& face);

@@ -32,6 +32,8 @@ void meet_thread(const World& world, Thread& thread, FilmCell& fold, double stre
   film.load_kg_m2[at(Film::Alcohol)] = thread.alcohol_kg_m2;
   film.wet_tick = thread.alcohol_tick;
   meet(world, film, kThreadArea_m2, fold, strength_1);
+  // a thread keeps no dust: it stays on the rag
+  fold.load_kg_m2[at(Film::Dust)] += film.load_kg_m2[at(Film::Dust)] * (kThreadArea_m2 / kFoldArea_m2);
   thread.grease_kg_m2 = film.load_kg_m2[at(Film::Grease)] + film.load_kg_m2[at(Film::SkinGrease)];
   thread.oil_kg_m2 = film.load_kg_m2[at(Film::Oil)] + film.load_kg_m2[at(Film::BrakeFluid)];
   thread.locker_m3 = film.load_kg_m2[at(Film::Locker)] * kThreadArea_m2 / kLockerDensity_kg_m3;
@@ -94,7 +96,7 @@ double film_after(const World& world, const ContactState& contact, int face) {
   if (what.kind == ThingKind::Bolt) {
     return world.state.bolts[what.part].grease_kg_m2 + world.state.bolts[what.part].oil_kg_m2;
   }
-  return fouling_at(world, contact.thing, contact.place, contact.bolt, 0.0, 0.0);
+  return fouling_at_kg_m2(world, contact.thing, contact.place, contact.bolt, 0.0, 0.0);
 }
 
 void tell_wipe(const World& world, HandId hand_id, const ContactState& contact, PlaceKind place, bool other_face) {

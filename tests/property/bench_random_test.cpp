@@ -69,7 +69,7 @@ void finish(Bench& bench) {
 
 // danger: quiet stretches that are skipped end elsewhere than ticked through, and a replay diverges from the run
 TEST_CASE("advancing equals ticking through, bit for bit") {
-  rc::check("advance_to equals tick_through_to", [] {
+  REQUIRE(rc::check("advance_to equals tick_through_to", [] {
     const Draw draw = drawn(0.05);
     Bench quick(draw.job.setup);
     Bench slow(draw.job.setup);
@@ -85,12 +85,12 @@ TEST_CASE("advancing equals ticking through, bit for bit") {
     RC_ASSERT(Bench::first_difference(quick.state(), slow.state()) == "");
     RC_ASSERT(quick.state_hash() == slow.state_hash());
     RC_ASSERT(equal_events(quick.events(), slow.events()));
-  });
+  }));
 }
 
 // danger: a file edited by hand, or a broken device, brings the bench down
 TEST_CASE("no action, however nonsensical, breaks the bench") {
-  rc::check("garbage is refused or suffered", [] {
+  REQUIRE(rc::check("garbage is refused or suffered", [] {
     const Draw draw = drawn(static_cast<double>(*rc::gen::inRange(0, 80)) * 0.01);
     Bench bench(draw.job.setup);
     for (const event::Action& action : draw.actions) {
@@ -99,12 +99,12 @@ TEST_CASE("no action, however nonsensical, breaks the bench") {
     }
     finish(bench);
     for (const event::Record& record : bench.events()) check_declared(bench, record);
-  });
+  }));
 }
 
 // danger: going on from a snapshot gives another job than the straight run
 TEST_CASE("a restored bench goes on as if nothing had been") {
-  rc::check("snapshot, restore, go on", [] {
+  REQUIRE(rc::check("snapshot, restore, go on", [] {
     const Draw draw = drawn(0.05);
     const auto cut = static_cast<std::size_t>(*rc::gen::inRange<std::size_t>(0, draw.actions.size() + 1));
     Bench straight(draw.job.setup);
@@ -127,12 +127,12 @@ TEST_CASE("a restored bench goes on as if nothing had been") {
     RC_ASSERT(Bench::first_difference(straight.state(), second.state()) == "");
     RC_ASSERT(straight.state_hash() == second.state_hash());
     RC_ASSERT(equal_events(straight.events(), second.events()));
-  });
+  }));
 }
 
 // danger: a copy shares something with its original, and a rewind changes the past
 TEST_CASE("copies evolve equally and apart") {
-  rc::check("copies", [] {
+  REQUIRE(rc::check("copies", [] {
     const Draw draw = drawn(0.05);
     Bench bench(draw.job.setup);
     for (std::size_t i = 0; i < draw.actions.size() / 2 && !bench.over(); ++i) bench.apply(draw.actions[i]);
@@ -146,7 +146,7 @@ TEST_CASE("copies evolve equally and apart") {
     }
     RC_ASSERT(bench.state_hash() == copy.state_hash());
     RC_ASSERT(equal_events(bench.events(), copy.events()));
-  });
+  }));
 }
 
 /// Oil, grease, skin grease and dust on everything that keeps films [kg].
@@ -184,7 +184,7 @@ double all_matter_kg(const Bench& bench) {
 
 // danger: hands, rags and benches make oil out of nothing, or swallow it
 TEST_CASE("contact and wiping conserve all matter") {
-  rc::check("matter is conserved", [] {
+  REQUIRE(rc::check("matter is conserved", [] {
     Draw draw = drawn(0.0);
     Bench bench(draw.job.setup);
     const double before = all_matter_kg(bench);
@@ -196,7 +196,7 @@ TEST_CASE("contact and wiping conserve all matter") {
       bench.apply(action);
     }
     RC_ASSERT(std::abs(all_matter_kg(bench) - before) <= 1e-9 * before);
-  });
+  }));
 }
 
 }  // namespace

@@ -77,9 +77,10 @@ TEST_CASE("a rotor taken by its track is touched on both faces, opposite each ot
   begin_touch(parts.world(), HandId::Left, parts.job.new_rotor, PlaceKind::TrackOuter, event::kNoBolt, 0.0725, 0.5);
   CHECK(figures(parts, parts.job.new_rotor, 0).worst_kg_m2 > 5.0 * kUg);
   CHECK(figures(parts, parts.job.new_rotor, 1).worst_kg_m2 > 5.0 * kUg);
-  CHECK(fouling_at(parts.world(), parts.job.new_rotor, PlaceKind::TrackInner, event::kNoBolt, 0.0725, -0.5) >
+  CHECK(fouling_at_kg_m2(parts.world(), parts.job.new_rotor, PlaceKind::TrackInner, event::kNoBolt, 0.0725, -0.5) >
         5.0 * kUg);
-  CHECK(fouling_at(parts.world(), parts.job.new_rotor, PlaceKind::TrackInner, event::kNoBolt, 0.0725, 0.5) == 0.0);
+  CHECK(fouling_at_kg_m2(parts.world(), parts.job.new_rotor, PlaceKind::TrackInner, event::kNoBolt, 0.0725, 0.5) ==
+        0.0);
 }
 
 // danger: fingers pick oil off one part and it is gone, or it never reaches the next
@@ -107,6 +108,16 @@ TEST_CASE("greasy fingers grease a thread") {
   end_touch(parts.world(), HandId::Right);
   CHECK(parts.state.bolts[6].grease_kg_m2 > 50.0 * kUg);
   CHECK(parts.choice(parts.of_kind("touched").at(0), "part") == "bolt_thread");
+}
+
+// danger: a filthy rag leaves the hand that wrings it clean
+TEST_CASE("a dirty rag dirties the hand that takes it, a clean one does not") {
+  BenchParts parts = with_clean_rotors();
+  const double before = fouling_kg_m2(parts.state.hands[1].film_kg_m2);
+  soil_by_rag(parts.world(), HandId::Right, parts.job.clean_rag);
+  CHECK(fouling_kg_m2(parts.state.hands[1].film_kg_m2) <= before);
+  soil_by_rag(parts.world(), HandId::Right, parts.job.dirty_rag);
+  CHECK(fouling_kg_m2(parts.state.hands[1].film_kg_m2) > before + 2.0 * kUg);
 }
 
 // danger: a rotor laid face down on a dirty bench stays clean, or the wrong face is named

@@ -31,11 +31,11 @@ TEST_CASE("any point resolves to a cell") {
   CHECK(resolve_cell(kGrid, 0.0725, -1e-9).sector == kSectors - 1);
   CHECK(resolve_cell(kGrid, 0.5, 100.0).ring == kRings - 1);
   CHECK(resolve_cell(kGrid, 0.0, -1e5).ring == 0);
-  rc::check("no point falls outside", [] {
+  REQUIRE(rc::check("no point falls outside", [] {
     const double radius = static_cast<double>(*rc::gen::inRange(0, 1000)) * 1e-3;
     const double angle = static_cast<double>(*rc::gen::inRange(-100000, 100000)) * 1e-2;
     RC_ASSERT(resolve_cell(kGrid, radius, angle).index() < kSectors * kRings);
-  });
+  }));
 }
 
 // danger: alcohol that dries at another pace in a picture, a hash or a finding than in the hand
@@ -57,7 +57,7 @@ TEST_CASE("a thin film of alcohol dries as people see it dry, and looking at it 
 
 // danger: rubbing back and forth makes or destroys oil
 TEST_CASE("an exchange keeps all matter and leaves nothing below zero") {
-  rc::check("conserved", [] {
+  REQUIRE(rc::check("conserved", [] {
     const auto share = [] { return static_cast<double>(*rc::gen::inRange(0, 500)) * 1e-3; };
     const auto load = [] { return static_cast<double>(*rc::gen::inRange(0, 100000)) * 1e-6; };
     std::array<double, kSpecies> a{};
@@ -80,7 +80,7 @@ TEST_CASE("an exchange keeps all matter and leaves nothing below zero") {
       RC_ASSERT(a[s] >= 0.0);
       RC_ASSERT(b[s] >= 0.0);
     }
-  });
+  }));
 }
 
 // danger: a fouled face is called clean, or a dusty dry one fouled
