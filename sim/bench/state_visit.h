@@ -42,9 +42,20 @@ void visit_state(State& s, Visit& v, bool faces) {
   WheelState::visit(s.wheel, v);
   v.section("bench top", -1);
   FilmCell::visit(s.bench_top, v);
+  int number = 0;
   for (auto& rotor : s.rotors) {
-    each("rotor patch", rotor.patches);
-    if (faces) each("rotor face", rotor.faces);
+    // patches and faces of all rotors are counted through: two faces, four patches each
+    int patch = 4 * number;
+    for (auto& film : rotor.patches) {
+      v.section("rotor patch", patch++);
+      FilmCell::visit(film, v);
+    }
+    int face = 2 * number;
+    for (auto& grid : rotor.faces) {
+      v.section("rotor face", face++);
+      if (faces) FaceState::visit(grid, v);
+    }
+    ++number;
   }
 }
 

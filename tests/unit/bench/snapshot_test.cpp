@@ -55,7 +55,7 @@ TEST_CASE("every field counts in the bytes, and the first that differs is named"
   named([](BenchState& s) { s.hands[1].turn.level = 7; }, "hand 2 level: 0 / 7");
   named([](BenchState& s) { s.card[0].text = "x"; }, "card entry 1 text: 1,42 / x");
   named([](BenchState& s) { s.wheel.at = WheelAt::Bike; }, "wheel at: ");
-  named([](BenchState& s) { s.rotors[1].faces[1].cells[5].load_kg_m2[0] = 1.0; }, "rotor face 2 load: ");
+  named([](BenchState& s) { s.rotors[1].faces[1].cells[5].load_kg_m2[0] = 1.0; }, "rotor face 4 load: ");
   named([](BenchState& s) { s.bosses[5].wet_tick = 1; }, "boss film 6 wet_tick: ");
   named([](BenchState& s) { s.contacts[0].swept[3] = 1; }, "contact of hand 1 swept: 0 / 1");
   named([](BenchState& s) { s.instruments[0].squeeze_m = 1.0; }, "instrument 1 squeeze: ");
