@@ -4,7 +4,6 @@
 
 #include "sim/base/math.h"
 #include "sim/bench/draft.h"
-#include "sim/bench/film_shares.h"
 
 namespace proofstand::bench {
 namespace {
@@ -12,15 +11,6 @@ namespace {
 constexpr double kExchangesPerPass = 3.0;
 
 std::size_t at(Film film) { return static_cast<std::size_t>(film); }
-
-void meet(const World& world, FilmCell& patch, double patch_area_m2, FilmCell& fold, double strength_1) {
-  rebase_alcohol(patch, world.state.tick);
-  const bool wet = fold.load_kg_m2[at(Film::Alcohol)] >= kWetFold_kg_m2 || patch.load_kg_m2[at(Film::Alcohol)] > 0.0;
-  // of a bench top the rag covers only a part at a time
-  const double met_m2 = patch_area_m2 < kFoldArea_m2 ? patch_area_m2 : kFoldArea_m2;
-  exchange_film(patch.load_kg_m2, patch_area_m2, fold.load_kg_m2, kFoldArea_m2, met_m2, metal_under_rag(wet),
-                strength_1);
-}
 
 /// A thread keeps its films as plain numbers; they meet the rag as a cell does.
 template <class Thread>
@@ -31,7 +21,7 @@ void meet_thread(const World& world, Thread& thread, FilmCell& fold, double stre
   film.load_kg_m2[at(Film::Locker)] = thread.locker_m3 * kLockerDensity_kg_m3 / kThreadArea_m2;
   film.load_kg_m2[at(Film::Alcohol)] = thread.alcohol_kg_m2;
   film.wet_tick = thread.alcohol_tick;
-  meet(world, film, kThreadArea_m2, fold, strength_1);
+  meet_rag(film, kThreadArea_m2, fold, strength_1, world.state.tick);
   // a thread keeps no dust: it stays on the rag
   fold.load_kg_m2[at(Film::Dust)] += film.load_kg_m2[at(Film::Dust)] * (kThreadArea_m2 / kFoldArea_m2);
   thread.grease_kg_m2 = film.load_kg_m2[at(Film::Grease)] + film.load_kg_m2[at(Film::SkinGrease)];
@@ -44,7 +34,8 @@ void meet_thread(const World& world, Thread& thread, FilmCell& fold, double stre
 void meet_place(const World& world, const ContactState& contact, FilmCell& fold, double strength_1) {
   const Thing& what = world.thing(contact.thing);
   if (contact.place == PlaceKind::HubSeat) {
-    for (FilmCell& boss : world.state.bosses) meet(world, boss, patch_area_m2(contact.place), fold, strength_1);
+    for (FilmCell& boss : world.state.bosses)
+      meet_rag(boss, patch_area_m2(contact.place), fold, strength_1, world.state.tick);
     return;
   }
   if (contact.place == PlaceKind::Hole && event::index_of(contact.bolt) < world.state.holes.size()) {
@@ -57,7 +48,7 @@ void meet_place(const World& world, const ContactState& contact, FilmCell& fold,
   }
   if (what.kind == ThingKind::Rag) return;
   if (FilmCell* patch = patch_at(world, contact.thing, contact.place, contact.bolt); patch != nullptr) {
-    meet(world, *patch, patch_area_m2(contact.place), fold, strength_1);
+    meet_rag(*patch, patch_area_m2(contact.place), fold, strength_1, world.state.tick);
   }
 }
 

@@ -55,10 +55,7 @@ void wipe_face(const World& world, FaceState& face, const TrackGrid& grid, FilmC
       if (had_before && before.holds(sector, ring)) continue;
       const std::size_t index = wrapped * kRings + static_cast<std::size_t>(ring);
       FilmCell& cell = face.cells[index];
-      rebase_alcohol(cell, world.state.tick);
-      const bool wet = fold.load_kg_m2[at(Film::Alcohol)] >= kWetFold_kg_m2 || cell.load_kg_m2[at(Film::Alcohol)] > 0.0;
-      const double area = grid.cell_area_m2(static_cast<std::size_t>(ring));
-      exchange_film(cell.load_kg_m2, area, fold.load_kg_m2, kFoldArea_m2, area, metal_under_rag(wet), strength_1);
+      meet_rag(cell, grid.cell_area_m2(static_cast<std::size_t>(ring)), fold, strength_1, world.state.tick);
       swept[index / 64] |= std::uint64_t{1} << (index % 64);
       any = true;
     }
@@ -83,6 +80,22 @@ void wipe_track(const World& world, const HandState& hand, ContactState& contact
 }
 
 }  // namespace
+
+void meet_rag(FilmCell& metal, double area_m2, FilmCell& fold, double strength_1, base::Tick now) {
+  constexpr auto alcohol = static_cast<std::size_t>(Film::Alcohol);
+  rebase_alcohol(metal, now);
+  const double before = metal.load_kg_m2[alcohol];
+  const bool wet = fold.load_kg_m2[alcohol] >= kWetFold_kg_m2 || before > 0.0;
+  // of a bench top the rag covers only a part at a time
+  const double met_m2 = area_m2 < kFoldArea_m2 ? area_m2 : kFoldArea_m2;
+  exchange_film(metal.load_kg_m2, area_m2, fold.load_kg_m2, kFoldArea_m2, met_m2, metal_under_rag(wet), strength_1);
+  // however wet the rag, what it leaves behind it is a thin film
+  const double most = before > kWipedWet_kg_m2 ? before : kWipedWet_kg_m2;
+  const double over = metal.load_kg_m2[alcohol] - most;
+  if (over <= 0.0) return;
+  metal.load_kg_m2[alcohol] = most;
+  fold.load_kg_m2[alcohol] += over * (area_m2 / kFoldArea_m2);
+}
 
 void step_face(HandState& hand, double full_press_n) {
   const double aim_radius = base::clamp_1(hand.aim_radius_m, 0.0, 1.0);

@@ -14,6 +14,11 @@ inline constexpr double kWetFold_kg_m2 = 5e-4;
 /// A folded rag gives its alcohol off so much slower than a free surface. common practice, no source
 inline constexpr double kRagSlowness_1 = 0.1;
 
+/// Wettest film of alcohol that a rag leaves behind it [kg/m²]: 10 µm. common practice, no source
+inline constexpr double kWipedWet_kg_m2 = 10e-6 * 785.0;
+
+/// Metal and a fold meet once, over the metal's area or, where that is larger, the fold's: films go both ways.
+void meet_rag(FilmCell& metal, double area_m2, FilmCell& fold, double strength_1, base::Tick now);
 /// One tick of a rag that rests on something: the hand follows its aim (face_* towards aim_*), and what newly comes
 /// under the rag is wiped. A rag pinched over both faces of a rotor wipes both; a wheel that turns under it counts as a
 /// stroke.
