@@ -24,7 +24,7 @@ void keep_record(NeedsKey& key, Kept which, const event::Record& record) {
 }
 
 const event::Record* kept_record(const NeedsKey& key, Kept which, bool kept) {
-  return kept ? &key.records[which] : nullptr;
+  return kept && !key.records.empty() ? &key.records[which] : nullptr;
 }
 
 // y that have become old enough by now; each is moved once

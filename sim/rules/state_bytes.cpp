@@ -183,6 +183,60 @@ void item(Io& io, T& value) {
   }
 }
 
+bool sound(const NeedsKey& key, const Rule& rule) {
+  const bool records = !rule.keep_y || key.young_records.size() == key.young.size();
+  return key.young_from <= key.young.size() && records && (key.records.empty() || key.records.size() == 3);
+}
+
+bool sound(const LeadsState& state) {
+  bool good = state.keys.size() == state.key_values_si.size() && state.from.size() == state.keys.size();
+  for (std::size_t k = 0; good && k < state.keys.size(); ++k) good = state.from[k] <= state.keys[k].size();
+  // a deadline stands for somebody who waits
+  bool waits = state.next_due == kNoTick;
+  for (std::size_t k = 0; good && k < state.keys.size(); ++k) waits = waits || state.from[k] < state.keys[k].size();
+  return good && waits;
+}
+
+bool sound(const OrderState& state, std::size_t k) {
+  if (state.best.empty()) return state.chains.empty() && state.firsts.empty() && state.longest == 0;
+  bool good = state.best.size() == k && state.chains.size() == k && state.chain_steps.size() == k &&
+              state.firsts.size() == k && state.longest_end < static_cast<std::int32_t>(k);
+  for (std::size_t step = 0; good && step < k; ++step) {
+    const auto length = static_cast<std::size_t>(state.best[step]);
+    good = state.best[step] >= 0 && state.chains[step].size() == length && state.chain_steps[step].size() == length;
+    for (std::int32_t link : state.chain_steps[step]) good = good && link >= 0 && link < static_cast<std::int32_t>(k);
+  }
+  const bool any = good && state.longest > 0;
+  return good &&
+         (!any || (state.longest_end >= 0 && !state.chains[static_cast<std::size_t>(state.longest_end)].empty()));
+}
+
+bool sound(const RoundsState& state, std::size_t items) {
+  return state.pass.size() < items && state.marks.size() == state.pass.size() &&
+         state.wrong_marks.size() == state.wrong_items.size() && state.wrong_at >= -1 &&
+         state.wrong_at < static_cast<std::int32_t>(state.wrong_items.size());
+}
+
+bool sound_rule(const Rule& rule, const EngineState& state) {
+  const auto slot = static_cast<std::size_t>(rule.slot);
+  switch (rule.kind) {
+    case RuleKind::Needs: {
+      const NeedsState& needs = state.needs[slot];
+      bool good = sound(needs.only, rule) && needs.keys.size() == needs.key_values_si.size();
+      for (const NeedsKey& key : needs.keys) good = good && sound(key, rule);
+      return good;
+    }
+    case RuleKind::Leads:
+      return sound(state.leads[slot]);
+    case RuleKind::Order:
+      return sound(state.orders[slot], rule.steps.size());
+    case RuleKind::Rounds:
+      return sound(state.rounds[slot], static_cast<std::size_t>(rule.set_size));
+    default:
+      return true;
+  }
+}
+
 // bytes that were not written by this program must not lead outside of its arrays
 bool fits(const RuleProgram& program, const EngineState& state, const EngineState& fresh) {
   const std::size_t n = program.rules.size();
@@ -192,31 +246,7 @@ bool fits(const RuleProgram& program, const EngineState& state, const EngineStat
               state.orders.size() == fresh.orders.size() && state.conditions.size() == fresh.conditions.size() &&
               state.measures.size() == fresh.measures.size() && state.rounds.size() == fresh.rounds.size() &&
               state.limits.size() == fresh.limits.size() && state.next >= 0 && state.tick >= 0;
-  for (const NeedsState& needs : state.needs) {
-    good = good && needs.keys.size() == needs.key_values_si.size();
-    const auto sound = [](const NeedsKey& key) {
-      return key.young_from <= key.young.size() && (key.records.empty() || key.records.size() == 3);
-    };
-    good = good && sound(needs.only);
-    for (const NeedsKey& key : needs.keys) good = good && sound(key);
-  }
-  for (const LeadsState& leads : state.leads) {
-    good = good && leads.keys.size() == leads.key_values_si.size() && leads.from.size() == leads.keys.size();
-    for (std::size_t k = 0; good && k < leads.keys.size(); ++k) good = leads.from[k] <= leads.keys[k].size();
-  }
-  for (const RoundsState& rounds : state.rounds) {
-    good = good && rounds.pass.size() <= 64 && rounds.marks.size() == rounds.pass.size() &&
-           rounds.wrong_marks.size() == rounds.wrong_items.size() &&
-           rounds.wrong_at < static_cast<std::int32_t>(rounds.wrong_items.size());
-  }
-  for (const Rule& rule : program.rules) {
-    if (!good || rule.kind != RuleKind::Order) continue;
-    const OrderState& order = state.orders[static_cast<std::size_t>(rule.slot)];
-    const std::size_t k = rule.steps.size();
-    const bool empty = order.best.empty() && order.longest == 0;
-    good = empty || (order.best.size() == k && order.chains.size() == k && order.chain_steps.size() == k &&
-                     order.firsts.size() == k && order.longest_end < static_cast<std::int32_t>(k));
-  }
+  for (const Rule& rule : program.rules) good = good && sound_rule(rule, state);
   return good;
 }
 

@@ -29,16 +29,15 @@ std::string expected_words(const Case& about) {
   const bool lo = about.lo_si > -kHuge;
   const bool hi = about.hi_si < kHuge;
   if (lo && hi && about.lo_si == about.hi_si) return in_words(about.lo_si, about.dimension);
-  if (lo && hi) return in_words(about.lo_si, about.dimension) + " to " + in_words(about.hi_si, about.dimension);
-  if (lo) return "at least " + in_words(about.lo_si, about.dimension);
-  return "at most " + in_words(about.hi_si, about.dimension);
+  // signs, not words: the sentence around it may be in any language
+  if (lo && hi) return in_words(about.lo_si, about.dimension) + " – " + in_words(about.hi_si, about.dimension);
+  return lo ? "≥ " + in_words(about.lo_si, about.dimension) : "≤ " + in_words(about.hi_si, about.dimension);
 }
 
-// "1, 2 and 3"
 std::string listed(const std::vector<std::string>& words) {
   std::string text;
   for (std::size_t i = 0; i < words.size(); ++i) {
-    if (i > 0) text += i + 1 == words.size() ? " and " : ", ";
+    if (i > 0) text += ", ";
     text += words[i];
   }
   return text;

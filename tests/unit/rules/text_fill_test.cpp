@@ -37,7 +37,7 @@ TEST_CASE("a sentence gives figures with their units, expected and found") {
   const std::string text =
       "{x.item} reached {found}; the sheet says {sheet.bolt_torque} ± {sheet.bolt_torque.tolerance} ({expected}).";
   CHECK(said(measure, "fail", text, "1:T#3 10") ==
-        "bolt 4 reached 0 N·m; the sheet says 5 N·m ± 0.4 N·m (4.6 N·m to 5.4 N·m).");
+        "bolt 4 reached 0 N·m; the sheet says 5 N·m ± 0.4 N·m (4.6 N·m – 5.4 N·m).");
 }
 
 TEST_CASE("a sentence lists what is missing and counts") {
@@ -46,7 +46,7 @@ TEST_CASE("a sentence lists what is missing and counts") {
   rounds.over = at("ring");
   rounds.pattern = at("any");
   CHECK(said(rounds, "fail", "{missing} left out; {slips} twice.", "1:T#0 2:T#1 3:T#1 4:T#3 9") ==
-        "bolt 3, bolt 5 and bolt 6 left out; 1 twice.");
+        "bolt 3, bolt 5, bolt 6 left out; 1 twice.");
   rules::RuleSpec never = rule("measure");
   never.x = on("M");
   never.value = at("value");
