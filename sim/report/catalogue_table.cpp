@@ -107,6 +107,8 @@ const std::vector<Phrase>& phrase_table() {
       {"text.points", "{0} of {1} points judged ({2} in the exercise), pass mark {3} %", ""},
       {"text.time", "time {0}", ""},
       {"text.competences", "By competence", ""},
+      {"text.competence", "{0}: {1} of {2}", ""},
+      {"text.competence-part", "{0}: {1} of {2} judged; {3} in the exercise", ""},
       {"text.lost", "What to work on", ""},
       {"text.met", "Right", ""},
       {"text.aside", "Not counted", ""},

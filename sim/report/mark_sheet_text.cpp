@@ -166,12 +166,12 @@ std::string mark_sheet_text(const MarkSheet& sheet, std::string_view language) {
   head(out, "text.competences", language);
   for (const CompetenceLine& line : sheet.competences) {
     if (line.totals.declared_milli == 0) continue;
-    out +=
-        "  " + line.name + ": " + points_words(line.totals.earned_milli) + "/" + points_words(line.totals.judged_milli);
-    if (line.totals.judged_milli != line.totals.declared_milli) {
-      out += " (" + points_words(line.totals.declared_milli) + ")";
-    }
-    out += "\n";
+    const bool whole = line.totals.judged_milli == line.totals.declared_milli;
+    put(out, "  ",
+        phrase(whole ? "text.competence" : "text.competence-part", language,
+               {line.name, points_words(line.totals.earned_milli), points_words(line.totals.judged_milli),
+                points_words(line.totals.declared_milli)}),
+        4);
   }
   if (!sheet.lost.empty()) {
     head(out, "text.lost", language);
