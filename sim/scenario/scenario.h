@@ -27,7 +27,7 @@ struct Stage {
 struct DrawnScenario {
   std::string id;  ///< file name without folder and ending
   Texts title;
-  Texts task;                          ///< what to do, as the job sheet says it
+  Texts task;                          ///< what to do, in the words of whoever gives the job
   Texts sheet_note;                    ///< what the maker's sheet says in words
   std::vector<std::string> languages;  ///< that every text is there in; "en" first
   std::uint64_t seed = 0;
