@@ -75,7 +75,7 @@ void RecordSpace::make(std::int64_t i, event::Record& record, std::vector<Fluent
   record.kind = kind;
   record.unknown = 0;
   for (const TriedName& name : names) {
-    const auto n = static_cast<std::int64_t>(name.values_si.size()) + (name.may_lack ? 1 : 0);
+    const auto n = name.choices();
     const auto choice = static_cast<std::size_t>(i % n);
     const bool known = choice < name.values_si.size();
     const double value_si = known ? name.values_si[choice] : 0.0;
@@ -84,7 +84,8 @@ void RecordSpace::make(std::int64_t i, event::Record& record, std::vector<Fluent
       fluents[name.index] = {value_si, known};
     } else {
       record.values[name.index] = value_si;
-      if (!known) record.unknown = static_cast<std::uint16_t>(record.unknown | (1u << name.index));
+      const auto bit = static_cast<std::uint16_t>(1u << name.index);
+      record.unknown = static_cast<std::uint16_t>(known ? record.unknown & ~bit : record.unknown | bit);
     }
   }
 }
@@ -114,7 +115,7 @@ RecordSpace record_space(const RuleProgram& program, event::KindId kind, const s
         break;
     }
     if (name.values_si.empty()) name.values_si = {0.0};
-    space.size *= static_cast<std::int64_t>(name.values_si.size()) + (name.may_lack ? 1 : 0);
+    space.size *= name.choices();
     if (space.size > 1'000'000) space.size = 1'000'000;
   }
   return space;

@@ -16,6 +16,11 @@ struct TriedName {
   std::uint16_t index = 0;  ///< field, or kind of the change record
   std::vector<double> values_si;
   bool may_lack = false;  ///< asked for with known(): "not known" is tried as well
+
+  /// How many things are tried for it.
+  [[nodiscard]] std::int64_t choices() const {
+    return static_cast<std::int64_t>(values_si.size()) + (may_lack ? 1 : 0);
+  }
 };
 
 /// All combinations of the values of the names that the conditions read.

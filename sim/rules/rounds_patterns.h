@@ -16,7 +16,7 @@ struct PassFit {
   [[nodiscard]] bool conforms() const { return wrong_at < 0; }
 };
 
-/// pass: every item of the set once, in the order it was done.
+/// pass: items of the set, each once, in the order they were done; of a pass that still goes on, as far as it goes.
 PassFit fit_of_pass(const Rule& rule, const std::vector<std::uint8_t>& pass);
 
 }  // namespace proofstand::rules

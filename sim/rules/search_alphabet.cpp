@@ -17,6 +17,7 @@ struct KindUse {
   bool read = false;
   std::vector<std::int32_t> conditions;  ///< expressions
   std::vector<std::int32_t> keys;        ///< fields of which every value counts
+  std::int64_t different = 1;            ///< most different values that a count asks for
 };
 
 // "the value lies in its range", as a condition like any other
@@ -65,6 +66,10 @@ std::vector<KindUse> uses_of(RuleProgram& program) {
     }
     note_fluents(program, rule.condition, uses);
     for (std::int32_t field : {rule.same_x, rule.distinct, rule.per, rule.item}) note_key(rule.x, field, uses);
+    if (rule.distinct >= 0 && rule.x.given()) {
+      std::int64_t& most = uses[rule.x.kind].different;
+      most = std::max(most, std::min<std::int64_t>(16, std::max(rule.count_lo, rule.count_hi)));
+    }
     note_key(rule.y, rule.same_y, uses);
     note_key(rule.voided_by, rule.same_void, uses);
     if (rule.kind == RuleKind::Measure) uses[rule.x.kind].conditions.push_back(add_range(program, rule));
@@ -101,7 +106,12 @@ void try_all_items(const RuleProgram& program, event::KindId kind, const KindUse
     std::size_t words = 0;
     if (field.type == event::FieldType::Item) words = program.vocabulary.sets[field.set].items.size();
     if (field.type == event::FieldType::Choice) words = field.choices.size();
-    if (words == 0) continue;
+    if (words == 0) {
+      // numbers: as many different ones as a count may ask for, and one more
+      at->values_si.clear();
+      for (std::int64_t i = 0; i <= use.different; ++i) at->values_si.push_back(field.lo_si + static_cast<double>(i));
+      continue;
+    }
     at->values_si.clear();
     for (std::size_t i = 0; i < words; ++i) at->values_si.push_back(static_cast<double>(i));
   }
@@ -115,7 +125,7 @@ void add_letters(const RuleProgram& program, event::KindId kind, const KindUse& 
     if (!values_si.empty()) space.names.push_back({false, 0, values_si});
   }
   std::int64_t size = 1;
-  for (const TriedName& name : space.names) size *= static_cast<std::int64_t>(name.values_si.size());
+  for (const TriedName& name : space.names) size *= name.choices();
   alphabet.exact = alphabet.exact && space.exact && size <= kMostCombinations;
   // records that every condition answers alike are one letter; fluents are told apart by trying them along
   std::set<std::vector<double>> seen;
@@ -152,7 +162,7 @@ Alphabet alphabet_of(const RuleProgram& given) {
   std::vector<event::Record> once;
   for (const event::Record& letter : alphabet.letters) {
     const bool there = std::any_of(once.begin(), once.end(), [&](const event::Record& other) {
-      return other.kind == letter.kind && other.values == letter.values;
+      return other.kind == letter.kind && other.values == letter.values && other.unknown == letter.unknown;
     });
     if (!there) once.push_back(letter);
   }

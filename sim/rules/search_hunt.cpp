@@ -5,6 +5,7 @@
 
 #include "sim/base/hash.h"
 #include "sim/rules/live.h"
+#include "sim/rules/rounds_patterns.h"
 #include "sim/rules/search_parts.h"
 
 namespace proofstand::rules {
@@ -94,10 +95,20 @@ class Hunter {
     for (const LiveRule& live : live_view(program_, state)) {
       // what is lost for good is no way to full marks
       if (live.status == LiveStatus::Broken) return;
-      if (live.status == LiveStatus::BadSoFar) owed += 1 + static_cast<std::int64_t>(live.owed.size());
+      if (live.status == LiveStatus::BadSoFar)
+        owed += detour(state, live.rule) + 1 + static_cast<std::int64_t>(live.owed.size());
       if (live.status == LiveStatus::Idle) owed += 1;
     }
     open_.push({std::move(state), length, hunt_.states, owed});
+  }
+
+  // a pass that has left its pattern must be ended and done again
+  [[nodiscard]] std::int64_t detour(const EngineState& state, RuleIndex index) const {
+    const Rule& rule = program_.rules[static_cast<std::size_t>(index)];
+    if (rule.kind != RuleKind::Rounds) return 0;
+    const RoundsState& rounds = state.rounds[static_cast<std::size_t>(rule.slot)];
+    const std::int64_t passes_left = rule.passes - 1 - rounds.conforming;
+    return passes_left * rule.set_size + (fit_of_pass(rule, rounds.pass).conforms() ? 0 : 2 * rule.set_size);
   }
 
   const RuleProgram& program_;

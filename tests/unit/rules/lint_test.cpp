@@ -57,6 +57,11 @@ TEST_CASE("rules that nothing can match, keep or lose are found") {
   CHECK(codes({on_x("must", "a", on("A")), measure}) == "E22");
 }
 
+TEST_CASE("a condition that asks whether a value is known can match") {
+  CHECK(codes({on_x("must", "a", on("A", "not known(value)"))}).empty());
+  CHECK(codes({on_x("must", "a", on("A", "not known(value) and value > 3"))}) == "E11");
+}
+
 TEST_CASE("doing nothing must not pass") { CHECK(codes({on_x("never", "n", on("A"))}) == "E25"); }
 
 TEST_CASE("what one rule asks for must not lose a critical other") {
