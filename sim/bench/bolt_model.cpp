@@ -147,7 +147,7 @@ double turns_at_1(const BoltModel& model, const HoleState& hole, double preload_
   return hole.snug_turns_1 + pressed_m / model.pitch_m;
 }
 
-double draw_friction_z(const World& world, BoltId bolt) {
+double draw_friction_z_1(const World& world, BoltId bolt) {
   const BoltState& state = bolt_state(world, bolt);
   const std::uint64_t part = world.thing(hole_of(world, bolt).bolt).part;
   const double own = base::draw_normal({world.setup.seed, "friction of a bolt", part, 0});

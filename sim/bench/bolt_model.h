@@ -40,7 +40,7 @@ double preload_at_n(const BoltModel& model, const HoleState& hole, double turns_
 double turns_at_1(const BoltModel& model, const HoleState& hole, double preload_n);
 
 /// Friction draw of a visit: mostly the bolt's own, a little the visit's.
-double draw_friction_z(const World& world, BoltId bolt);
+double draw_friction_z_1(const World& world, BoltId bolt);
 
 /// The same class on the physics floor.
 physics::BoltClass class_of(BoltGrade grade);

@@ -245,10 +245,10 @@ void start_bolts(const World& world) {
     hole.set_locker_1 = world.setup.fitted_locker_1;
     world.state.things[event::index_of(thing)].where = Whereabouts::InHole;
     const BoltId bolt = static_cast<BoltId>(i);
-    const BoltModel loose = bolt_model(world, bolt, draw_friction_z(world, bolt));
+    const BoltModel loose = bolt_model(world, bolt, draw_friction_z_1(world, bolt));
     hole.snug_turns_1 = std::min(loose.bears_turns_1, loose.bottom_turns_1) - hole.gap_m / loose.pitch_m;
     hole.turns_1 = hole.snug_turns_1;
-    const BoltModel model = bolt_model(world, bolt, draw_friction_z(world, bolt));
+    const BoltModel model = bolt_model(world, bolt, draw_friction_z_1(world, bolt));
     const double patch_nm = drag_in_nm(model, hole, hole.turns_1);
     hole.torque_nm = world.setup.fitted_torque_nm;
     const double wanted_n = std::max(0.0, (hole.torque_nm - patch_nm) / model.in_nm_per_n);

@@ -82,7 +82,7 @@ void open_visit(const World& world, HandId hand, BoltId bolt) {
   visit.preload_before_n = hole_of(world, bolt).preload_n;
   visit.was_snug = hole_of(world, bolt).snug;
   ++bolt_state(world, bolt).pulls;
-  visit.friction_z_1 = draw_friction_z(world, bolt);
+  visit.friction_z_1 = draw_friction_z_1(world, bolt);
   draw_repeat(world, hand);
 }
 

@@ -9,7 +9,7 @@ constexpr double kLeastLocker_m3 = 0.2e-9;
 
 double runout_of_hub_m(const World& world) {
   const ThingId rotor = world.state.seat.rotor;
-  return rotor == event::kNoThing ? 0.0 : total_runout_at(world, track_middle_m(world, rotor));
+  return rotor == event::kNoThing ? 0.0 : total_runout_at_m(world, track_middle_m(world, rotor));
 }
 
 void remember(CardState& state, double shown_m) {

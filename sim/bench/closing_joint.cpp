@@ -97,7 +97,7 @@ void tell_rotor(const World& world) {
   left.with("printed_out", seat.printed_out ? 1.0 : 0.0);
   left.with_if(part.has_arrow, "arrow_forward", arrow_forward(seat.printed_out) ? 1.0 : 0.0);
   left.with("seated", seated(world) ? 1.0 : 0.0).with("tilt", base::clamp_1(seat_plane(world).size_rad(), 0.0, 0.1));
-  left.with("runout", base::clamp_1(total_runout_at(world, track_middle_m(world, seat.rotor)), 0.0, 0.05));
+  left.with("runout", base::clamp_1(total_runout_at_m(world, track_middle_m(world, seat.rotor)), 0.0, 0.05));
   left.with("thickness", thin_m);
   left.with_if(part.stamp_m > 0.0, "stamp", part.stamp_m);
   left.with_if(part.stamp_m > 0.0, "above_stamp", thin_m - part.stamp_m);

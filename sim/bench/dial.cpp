@@ -21,7 +21,7 @@ constexpr double kSnug_n = 400.0;
 double track_under_tip_m(const World& world, const InstrumentState& state) {
   const bool outside = state.inner_face != world.state.seat.printed_out;
   // the rotor turns counter-clockwise under a tip that stands still
-  const double w = runout_at(world, state.radius_m, base::wrap_two_pi(state.angle_rad - state.turned_rad));
+  const double w = runout_at_m(world, state.radius_m, base::wrap_two_pi(state.angle_rad - state.turned_rad));
   return outside ? w : -w;
 }
 
@@ -59,7 +59,7 @@ void tell_sweep(const World& world, ThingId dial, InstrumentState& state) {
   watched.with("rotor", static_cast<double>(rotor_item(world.setup, state.rotor)));
   watched.with("turns", base::clamp_1(state.told_rad / base::kTwoPi, 0.0, 1000.0));
   watched.with("shown", base::clamp_1(shown_m, 0.0, 0.02));
-  watched.with("truth", base::clamp_1(total_runout_at(world, state.radius_m), 0.0, 0.02));
+  watched.with("truth", base::clamp_1(total_runout_at_m(world, state.radius_m), 0.0, 0.02));
   watched.with("snug", static_cast<double>(snug)).emit();
   note_runout(world, state.rotor, shown_m);
 }

@@ -47,7 +47,7 @@ void step_turning(const World& world, HandId hand_id, const HandHold& hold) {
   if (hold.contact == Contact::RotorHold) {
     const bool on_hub = hand.at_thing == world.state.seat.rotor;
     const double limit_nm = hold.full_nm * force_share_1(hand.turn.level);
-    if (on_hub && moved_rad != 0.0) moved_rad = turn_rotor(world, hand_id, limit_nm, moved_rad);
+    if (on_hub && moved_rad != 0.0) moved_rad = turn_rotor_rad(world, hand_id, limit_nm, moved_rad);
   } else if (moved_rad != 0.0) {
     turn_wheel_by_hand(world, -moved_rad);
   }

@@ -14,7 +14,7 @@ double thickest(const World& world, ThingId rotor, double lo_m, double hi_m, dou
   double most = 0.0;
   for (int i = 0; i < kSamples; ++i) {
     const double r = lo_m + (hi_m - lo_m) * static_cast<double>(i) / static_cast<double>(kSamples - 1);
-    const double t = thickness_at(world, rotor, r, angle_rad);
+    const double t = thickness_at_m(world, rotor, r, angle_rad);
     if (t > most) most = t;
   }
   return most;

@@ -35,7 +35,7 @@ std::vector<double> probe_runout_m(const Bench& bench, std::size_t samples, doub
   const double at_m = radius_m > 0.0 ? radius_m : track_middle_m(world, world.state.seat.rotor);
   std::vector<double> round;
   for (std::size_t i = 0; i < samples; ++i) {
-    round.push_back(runout_at(world, at_m, base::kTwoPi * static_cast<double>(i) / static_cast<double>(samples)));
+    round.push_back(runout_at_m(world, at_m, base::kTwoPi * static_cast<double>(i) / static_cast<double>(samples)));
   }
   return round;
 }

@@ -62,7 +62,7 @@ SeatPlane seat_plane(const World& world) {
   return plane;
 }
 
-double runout_at(const World& world, double radius_m, double angle_rad) {
+double runout_at_m(const World& world, double radius_m, double angle_rad) {
   const SeatState& seat = world.state.seat;
   if (seat.rotor == event::kNoThing) return 0.0;
   const HubPart& hub = world.setup.hub;
@@ -77,17 +77,17 @@ double runout_at(const World& world, double radius_m, double angle_rad) {
   return w;
 }
 
-double total_runout_at(const World& world, double radius_m) {
+double total_runout_at_m(const World& world, double radius_m) {
   double least = 0.0, most = 0.0;
   for (int i = 0; i < kRound; ++i) {
-    const double w = runout_at(world, radius_m, base::kTwoPi * static_cast<double>(i) / kRound);
+    const double w = runout_at_m(world, radius_m, base::kTwoPi * static_cast<double>(i) / kRound);
     least = i == 0 ? w : std::min(least, w);
     most = i == 0 ? w : std::max(most, w);
   }
   return most - least;
 }
 
-double thickness_at(const World& world, ThingId rotor, double radius_m, double /*angle_rad*/) {
+double thickness_at_m(const World& world, ThingId rotor, double radius_m, double /*angle_rad*/) {
   const RotorPart& part = part_of(world, rotor);
   const double rim_m = part.diameter_m / 2.0;
   const double in = smooth_1((radius_m - (rim_m - kPadInner_m)) / kWearEdge_m);
@@ -96,7 +96,7 @@ double thickness_at(const World& world, ThingId rotor, double radius_m, double /
 }
 
 double thinnest_m(const World& world, ThingId rotor) {
-  return thickness_at(world, rotor, track_middle_m(world, rotor), 0.0);
+  return thickness_at_m(world, rotor, track_middle_m(world, rotor), 0.0);
 }
 
 double track_middle_m(const World& world, ThingId rotor) {

@@ -8,11 +8,11 @@ namespace proofstand::bench {
 /// Lateral displacement of a point of the track of the rotor on the hub, outwards from the wheel positive: seat tilt,
 /// grit, the hub's flange, bends of its own. 0 without a rotor.
 /// radius_m [m] · angle_rad [rad] in the hub's frame, counter-clockwise seen from outside
-double runout_at(const World& world, double radius_m, double angle_rad);
+double runout_at_m(const World& world, double radius_m, double angle_rad);
 /// Total reading over a turn at that radius [m].
-double total_runout_at(const World& world, double radius_m);
+double total_runout_at_m(const World& world, double radius_m);
 /// Thickness of a rotor at a point [m]. angle_rad in the rotor's frame, seen at its printed side.
-double thickness_at(const World& world, ThingId rotor, double radius_m, double angle_rad);
+double thickness_at_m(const World& world, ThingId rotor, double radius_m, double angle_rad);
 /// Thinnest place of its track [m].
 double thinnest_m(const World& world, ThingId rotor);
 /// Middle of its track [m].

@@ -44,7 +44,7 @@ bool on_rotor(const World& world, HandId hand) {
 
 }  // namespace
 
-double turn_rotor(const World& world, HandId hand, double limit_nm, double most_rad) {
+double turn_rotor_rad(const World& world, HandId hand, double limit_nm, double most_rad) {
   SeatState& seat = world.state.seat;
   if (!any_started(world.state)) return most_rad;  // nothing to bear on: rotor and wheel simply turn
   if (limit_nm < friction_nm(world)) return 0.0;

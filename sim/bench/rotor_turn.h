@@ -9,7 +9,7 @@ namespace proofstand::bench {
 /// drags it. Emits "rotor_turned" when it comes to a stop in its play.
 /// limit_nm [N·m] torque of the hand now · most_rad [rad] how far the hand may go, signed
 /// returns [rad] how far it went, signed
-double turn_rotor(const World& world, HandId hand, double limit_nm, double most_rad);
+double turn_rotor_rad(const World& world, HandId hand, double limit_nm, double most_rad);
 /// The hand lets go of the rotor: a turn under way is told, and a rotor that nothing holds eases back into its play.
 void let_go_of_rotor(const World& world, HandId hand);
 

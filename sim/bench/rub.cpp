@@ -23,7 +23,7 @@ Rub rub_in_caliper(const World& world) {
   const double radius_m = track_middle_m(world, world.state.seat.rotor);
   std::array<double, kSteps> w{};
   for (std::size_t i = 0; i < kSteps; ++i) {
-    w[i] = runout_at(world, radius_m, base::kTwoPi * static_cast<double>(i) / static_cast<double>(kSteps));
+    w[i] = runout_at_m(world, radius_m, base::kTwoPi * static_cast<double>(i) / static_cast<double>(kSteps));
   }
   rub.gap_out_m = world.setup.brake.pad_gap_out_m;
   rub.gap_in_m = world.setup.brake.pad_gap_in_m;

@@ -1,5 +1,5 @@
-// What a person at the bench can perceive, and nothing more: felt in a hand, or seen. The modelled hand, hints and exam texts
-// read the bench through this file only.
+// What a person at the bench can perceive, and nothing more: felt in a hand, or seen. The modelled hand, hints and exam
+// texts read the bench through this file only.
 #pragma once
 
 #include <vector>
@@ -13,19 +13,20 @@ struct HandSense {
   HandStage stage = HandStage::Free;
   ThingId holding = event::kNoThing;
   Grip grip = Grip::None;
-  double turn_rad = 0.0;        ///< how far the hand has turned since this grip was taken, clockwise positive
-  double lead_rad = 0.0;        ///< how far the cord's end runs ahead of it
-  double torque_nm = 0.0;       ///< pull of the hand now, either way; 0 when slack
-  double fastener_rad = 0.0;    ///< how far the fastener has turned in this visit, in positive
-  double reach_left_rad = 0.0;  ///< until the wrist is bent and a fresh grip is due, in the direction pulled; large when none is
+  double turn_rad = 0.0;      ///< how far the hand has turned since this grip was taken, clockwise positive
+  double lead_rad = 0.0;      ///< how far the cord's end runs ahead of it
+  double torque_nm = 0.0;     ///< pull of the hand now, either way; 0 when slack
+  double fastener_rad = 0.0;  ///< how far the fastener has turned in this visit, in positive
+  double reach_left_rad =
+      0.0;  ///< until the wrist is bent and a fresh grip is due, in the direction pulled; large when none is
   double press_n = 0.0;
-  std::int64_t clicks = 0;      ///< clicks of the torque tool in this visit
-  std::int64_t slips = 0;       ///< slips felt in this recess so far
-  bool home = false;            ///< the tool is at full depth: a dull tap, hardly any wiggle
-  bool caught = false;          ///< the bolt's thread has caught in the hole
-  bool dropped = false;         ///< turning back, it dropped into its start
-  bool dead_stop = false;       ///< moved a hair and stands: play taken up, or a head bearing
-  bool bears = false;           ///< the head has come to bear
+  std::int64_t clicks = 0;  ///< clicks of the torque tool in this visit
+  std::int64_t slips = 0;   ///< slips felt in this recess so far
+  bool home = false;        ///< the tool is at full depth: a dull tap, hardly any wiggle
+  bool caught = false;      ///< the bolt's thread has caught in the hole
+  bool dropped = false;     ///< turning back, it dropped into its start
+  bool dead_stop = false;   ///< moved a hair and stands: play taken up, or a head bearing
+  bool bears = false;       ///< the head has come to bear
 };
 HandSense sense_hand(const Bench& bench, HandId hand);
 
@@ -33,11 +34,11 @@ HandSense sense_hand(const Bench& bench, HandId hand);
 struct BoltSight {
   bool present = false;
   ThingId thing = event::kNoThing;
-  double head_gap_m = 0.0;      ///< under the head, as far as the eye tells (0.2 mm steps)
-  bool askew = false;           ///< head visibly tilted
-  bool recess_ruined = false;   ///< shaved lobes
+  double head_gap_m = 0.0;     ///< under the head, as far as the eye tells (0.2 mm steps)
+  bool askew = false;          ///< head visibly tilted
+  bool recess_ruined = false;  ///< shaved lobes
   bool recess_dirty = false;
-  bool boss_dirty = false;      ///< visible only while no rotor lies on it
+  bool boss_dirty = false;  ///< visible only while no rotor lies on it
 };
 BoltSight see_bolt(const Bench& bench, BoltId bolt);
 

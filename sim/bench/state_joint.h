@@ -53,8 +53,8 @@ struct HoleState {
   ThingId bolt = event::kNoThing;
   bool started = false;  ///< has the thread caught?
   bool crossed = false;
-  bool turned_back = false;  ///< found its start by turning back
-  bool start_told = false;   ///< the event of its start has been made
+  bool turned_back = false;          ///< found its start by turning back
+  bool start_told = false;           ///< the event of its start has been made
   bool caught_crossed_deep = false;  ///< crossed and driven on for more than a turn
   double start_torque_nm = 0.0;      ///< largest torque by the first half turn
   double tilt_rad = 0.0;
@@ -122,13 +122,13 @@ struct HoleState {
 struct VisitState {
   bool open = false;
   BoltId bolt = event::kNoBolt;
-  double depth_m = 0.0;         ///< engaged depth now
-  double worst_depth_m = 0.0;   ///< least depth while pulled
-  double press_n = 0.0;         ///< along the axis now
-  double torque_nm = 0.0;       ///< on the fastener now, positive in
-  bool sliding = false;         ///< the fastener moved in the last tick that it was pulled
-  double friction_z_1 = 0.0;    ///< friction of this visit, in standard deviations
-  double rep_z_1 = 0.0;         ///< repeatability of the torque tool in this pull
+  double depth_m = 0.0;        ///< engaged depth now
+  double worst_depth_m = 0.0;  ///< least depth while pulled
+  double press_n = 0.0;        ///< along the axis now
+  double torque_nm = 0.0;      ///< on the fastener now, positive in
+  bool sliding = false;        ///< the fastener moved in the last tick that it was pulled
+  double friction_z_1 = 0.0;   ///< friction of this visit, in standard deviations
+  double rep_z_1 = 0.0;        ///< repeatability of the torque tool in this pull
   double turned_in_rad = 0.0;
   double turned_out_rad = 0.0;
   double peak_in_nm = 0.0;
@@ -145,10 +145,10 @@ struct VisitState {
   std::int64_t others_snug = 0;
   double preload_before_n = 0.0;
   bool cracked_now = false;
-  bool dropped = false;     ///< turning back, it dropped into its start
-  bool near_limit = false;  ///< pulled close to what the recess bears
-  double speed_rad_s = 0.0; ///< of the hand's cord over the last quarter second of pulling, up to the first click
-  double hand_rad = 0.0;    ///< how far the hand has turned in this visit, in positive
+  bool dropped = false;      ///< turning back, it dropped into its start
+  bool near_limit = false;   ///< pulled close to what the recess bears
+  double speed_rad_s = 0.0;  ///< of the hand's cord over the last quarter second of pulling, up to the first click
+  double hand_rad = 0.0;     ///< how far the hand has turned in this visit, in positive
 
   template <class Self, class Visit>
   static void visit(Self& s, Visit&& v) {

@@ -70,7 +70,7 @@ void let_go(const World& world, HandId hand) {
 
 bool in_free_travel(const VisitState& visit) { return visit.let_go && visit.free_rad > 0.0; }
 
-double run_free(const World& world, HandId hand, double most_rad) {
+double run_free_rad(const World& world, HandId hand, double most_rad) {
   VisitState& visit = visit_of(world, hand);
   const double moved_rad = std::min(most_rad, visit.free_rad);
   visit.free_rad -= moved_rad;

@@ -13,7 +13,7 @@ void let_go(const World& world, HandId hand);
 /// Still travelling freely after a click?
 bool in_free_travel(const VisitState& visit);
 /// Travels freely by at most that; returns how far.
-double run_free(const World& world, HandId hand, double most_rad);
+double run_free_rad(const World& world, HandId hand, double most_rad);
 /// The hand has eased off: the mechanism latches again for the next pull.
 void latch_again(const World& world, HandId hand, double hand_nm);
 /// Draws the repeatability of the next pull.

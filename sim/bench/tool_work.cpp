@@ -63,7 +63,7 @@ double pull_fastener(const World& world, HandId hand, double hand_nm, int sense,
     visit.torque_nm = 0.0;
     return signed_most;
   }
-  if (in_free_travel(visit) && sense > 0) return run_free(world, hand, most_rad);
+  if (in_free_travel(visit) && sense > 0) return run_free_rad(world, hand, most_rad);
 
   if (hole_of(world, visit.bolt).started) {
     if (visit.depth_m < visit.worst_depth_m && hand_nm > 0.0) visit.worst_depth_m = visit.depth_m;
