@@ -23,7 +23,7 @@ class Search {
     const Hunt whole = look(program_, limits_, 0, 400);
     result_.complete = whole.found || whole.exhausted;
     for (RuleIndex i = 0; i < n && !stopped_; ++i) judge_alone(i, whole, 400 + 300 * i / n);
-    if (!whole.found && !stopped_) shrink(whole.exhausted);
+    if (!whole.found && !stopped_) shrink(whole);
     if (progress_) progress_(1000);
     return std::move(result_);
   }
@@ -75,7 +75,7 @@ class Search {
     }
   }
 
-  void shrink(bool whole_exhausted) {
+  void shrink(const Hunt& whole) {
     std::vector<RuleIndex> left;
     for (RuleIndex i = 0; i < static_cast<RuleIndex>(program_.rules.size()); ++i) left.push_back(i);
     SearchLimits few = limits_;
@@ -83,7 +83,7 @@ class Search {
     // first what is lost whatever one does; only then what can be kept by leaving the work undone
     const std::optional<RuleProgram> lenient = only_rules(program_, left, true);
     const bool idle_is_fine = lenient && !look(*lenient, few, 700, 750).found;
-    bool proved = whole_exhausted;
+    bool proved = whole.exhausted;
     for (std::size_t at = 0; at < left.size() && !stopped_;) {
       std::vector<RuleIndex> without = left;
       without.erase(without.begin() + static_cast<std::ptrdiff_t>(at));
@@ -100,9 +100,11 @@ class Search {
     std::string names;
     for (RuleIndex rule : left) names += (names.empty() ? "'" : ", '") + program_.id_of(rule) + "'";
     if (left.size() > kLargestSet || stopped_) {
-      fault("E24", 0, "no run with full marks was found" + reach(whole_exhausted),
-            "let the reference script show one, or look at the rules named last: " + program_.id_of(left.back()),
-            whole_exhausted);
+      std::string nearest;
+      for (RuleIndex rule : whole.nearest_left) nearest += (nearest.empty() ? "'" : ", '") + program_.id_of(rule) + "'";
+      fault("E24", whole.nearest_left.empty() ? 0 : whole.nearest_left[0],
+            "no run with full marks was found" + reach(whole.exhausted) + "; the nearest one still owed " + nearest,
+            "let the reference script show that it can be done", whole.exhausted);
       return;
     }
     result_.conflicts.push_back(left);

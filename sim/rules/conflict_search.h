@@ -13,8 +13,8 @@
 namespace proofstand::rules {
 
 struct SearchLimits {
-  std::int64_t states = 200'000;  ///< different situations looked at in all
-  int length = 12;                ///< longest run tried, in records
+  std::int64_t states = 60'000;  ///< different situations looked at in all
+  int length = 120;              ///< longest run tried, in records
 };
 
 /// Called now and then with the share done (0..1000); returning false ends the search early.

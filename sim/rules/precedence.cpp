@@ -70,7 +70,11 @@ Case make_case(const Work& work, const Happening& now, const NeedsState& state, 
     made.reason = why_not(rule, state, key, now.tick);
     if (made.reason == Reason::OnlyOtherItems) cite(made, Role::Y, state.any_y, nullptr);
     if (key.last.position != kNoPosition) cite(made, Role::Y, key.last, kept_record(key, kLast, rule.keep_y));
-    if (made.reason == Reason::Undone) cite(made, Role::Void, key.undone, kept_record(key, kUndone, rule.keep_z));
+    // where there was no y at all, what would have undone it is what happened instead
+    const bool instead = made.reason == Reason::NoneBefore && key.undone.position != kNoPosition;
+    if (made.reason == Reason::Undone || instead) {
+      cite(made, Role::Void, key.undone, kept_record(key, kUndone, rule.keep_z));
+    }
   }
   const Mark& shown = ok ? y : key.last;
   if (shown.position != kNoPosition && (rule.gap >= 0 || rule.within >= 0)) {

@@ -9,8 +9,11 @@ namespace proofstand::rules {
 namespace {
 
 constexpr double kHuge = 1.7976931348623157e308;
-constexpr std::int64_t kMostCombinations = 20'000;
-constexpr std::size_t kMostLettersOfKind = 256;
+constexpr std::int64_t kMostCombinations = 100'000;
+constexpr std::int64_t kMostSettings = 64;
+constexpr std::size_t kMostLettersOfKind = 400;
+// a prime that shares no divisor with a product of small numbers, so that its multiples visit all of them in turn
+constexpr std::int64_t kSpread = 1'000'003;
 
 // what is judged about the records of one kind
 struct KindUse {
@@ -117,35 +120,52 @@ void try_all_items(const RuleProgram& program, event::KindId kind, const KindUse
   }
 }
 
-void add_letters(const RuleProgram& program, event::KindId kind, const KindUse& use, Alphabet& alphabet) {
-  RecordSpace space = record_space(program, kind, use.conditions);
-  try_all_items(program, kind, use, space);
-  if (program.is_fluent[kind] != 0) {
-    const std::vector<double> values_si = fluent_values(program, kind);
-    if (!values_si.empty()) space.names.push_back({false, 0, values_si});
-  }
-  std::int64_t size = 1;
-  for (const TriedName& name : space.names) size *= name.choices();
-  alphabet.exact = alphabet.exact && space.exact && size <= kMostCombinations;
-  // records that every condition answers alike are one letter; fluents are told apart by trying them along
-  std::set<std::vector<double>> seen;
+// what every condition says of a record, under every setting of the fluents they read (as far as there are few)
+void add_answers(const RuleProgram& program, const KindUse& use, const RecordSpace& settings,
+                 const event::Record& record, std::vector<double>& signature) {
   std::vector<Fluent> fluents(program.vocabulary.kinds.size());
-  for (std::int64_t i = 0; i < std::min(size, kMostCombinations) && seen.size() < kMostLettersOfKind; ++i) {
-    event::Record record;
-    space.make(i, record, fluents);
-    std::vector<double> signature;
-    for (std::int32_t key : use.keys) signature.push_back(record.values[static_cast<std::size_t>(key)]);
-    if (program.is_fluent[kind] != 0) signature.push_back(record.values[0]);
+  event::Record unused;
+  for (std::int64_t i = 0; i < std::min(settings.size, kMostSettings); ++i) {
+    settings.make(i, unused, fluents);
     for (std::int32_t condition : use.conditions) {
       const Expression& expression = program.expressions[static_cast<std::size_t>(condition)];
       signature.push_back(static_cast<double>(truth_of(expression, &record, fluents)));
     }
-    // fluents are set by letters of their own, so only what differs in the record itself makes a letter
-    for (const TriedName& name : space.names) {
-      if (name.fluent) signature.push_back(fluents[name.index].value_si);
-    }
+  }
+}
+
+void add_letters(const RuleProgram& program, event::KindId kind, const KindUse& use, Alphabet& alphabet) {
+  RecordSpace space = record_space(program, kind, use.conditions);
+  RecordSpace settings;
+  settings.kind = kind;
+  // fluents are set by letters of their own; here only the record's fields vary
+  for (const TriedName& name : space.names) {
+    if (name.fluent) settings.names.push_back(name);
+  }
+  const auto is_fluent = [](const TriedName& name) { return name.fluent; };
+  space.names.erase(std::remove_if(space.names.begin(), space.names.end(), is_fluent), space.names.end());
+  for (const TriedName& name : settings.names) settings.size *= name.choices();
+  try_all_items(program, kind, use, space);
+  if (program.is_fluent[kind] != 0) {
+    const std::vector<double> values_si = fluent_values(program, kind);
+    if (!values_si.empty()) space.names.push_back({false, 0, values_si, false});
+  }
+  std::int64_t size = 1;
+  for (const TriedName& name : space.names) size *= name.choices();
+  alphabet.exact = alphabet.exact && space.exact && size <= kMostCombinations && settings.size <= kMostSettings;
+  // records that every condition answers alike are one letter; where there are too many to try, a spread of them
+  std::set<std::vector<double>> seen;
+  std::vector<Fluent> fluents(program.vocabulary.kinds.size());
+  for (std::int64_t i = 0; i < std::min(size, kMostCombinations) && seen.size() < kMostLettersOfKind; ++i) {
+    event::Record record;
+    space.make(size <= kMostCombinations ? i : i * kSpread % size, record, fluents);
+    std::vector<double> signature;
+    for (std::int32_t key : use.keys) signature.push_back(record.values[static_cast<std::size_t>(key)]);
+    if (program.is_fluent[kind] != 0) signature.push_back(record.values[0]);
+    add_answers(program, use, settings, record, signature);
     if (seen.insert(std::move(signature)).second) alphabet.letters.push_back(record);
   }
+  if (seen.size() >= kMostLettersOfKind) alphabet.exact = false;
 }
 
 }  // namespace
@@ -158,15 +178,6 @@ Alphabet alphabet_of(const RuleProgram& given) {
     const auto kind = static_cast<event::KindId>(k);
     if (uses[k].read && kind != program.pass_done) add_letters(program, kind, uses[k], alphabet);
   }
-  // the same record may have been found under several values of the fluents
-  std::vector<event::Record> once;
-  for (const event::Record& letter : alphabet.letters) {
-    const bool there = std::any_of(once.begin(), once.end(), [&](const event::Record& other) {
-      return other.kind == letter.kind && other.values == letter.values && other.unknown == letter.unknown;
-    });
-    if (!there) once.push_back(letter);
-  }
-  alphabet.letters = std::move(once);
   std::set<base::Tick> pauses;
   for (const Rule& rule : program.rules) {
     for (base::Tick bound : {rule.within, rule.gap, rule.duration, rule.budget}) {

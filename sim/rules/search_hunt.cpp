@@ -92,19 +92,29 @@ class Hunter {
     }
     hunt_.found = hunt_.found || is_full(report);
     std::int64_t owed = 0;
+    std::vector<RuleIndex> left;
     for (const LiveRule& live : live_view(program_, state)) {
       // what is lost for good is no way to full marks
       if (live.status == LiveStatus::Broken) return;
       if (live.status == LiveStatus::BadSoFar)
         owed += detour(state, live.rule) + 1 + static_cast<std::int64_t>(live.owed.size());
       if (live.status == LiveStatus::Idle) owed += 1;
+      if (live.status == LiveStatus::BadSoFar) left.push_back(live.rule);
+    }
+    if (nearest_ < 0 || owed < nearest_) {
+      nearest_ = owed;
+      hunt_.nearest_left = std::move(left);
     }
     open_.push({std::move(state), length, hunt_.states, owed});
   }
 
-  // a pass that has left its pattern must be ended and done again
+  // what is still to be done beyond what is owed next: more of a kind, more passes; and a pass that has left its
+  // pattern must be ended and done again
   [[nodiscard]] std::int64_t detour(const EngineState& state, RuleIndex index) const {
     const Rule& rule = program_.rules[static_cast<std::size_t>(index)];
+    if (rule.kind == RuleKind::Must || rule.kind == RuleKind::Count) {
+      return std::max<std::int64_t>(0, rule.count_lo - state.presence[static_cast<std::size_t>(rule.slot)].n);
+    }
     if (rule.kind != RuleKind::Rounds) return 0;
     const RoundsState& rounds = state.rounds[static_cast<std::size_t>(rule.slot)];
     const std::int64_t passes_left = rule.passes - 1 - rounds.conforming;
@@ -114,6 +124,7 @@ class Hunter {
   const RuleProgram& program_;
   const SearchLimits& limits_;
   Hunt hunt_;
+  std::int64_t nearest_ = -1;
   std::set<std::uint64_t> seen_;
   std::priority_queue<Node, std::vector<Node>, LaterFirst> open_;
 };

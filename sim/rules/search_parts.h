@@ -27,9 +27,10 @@ struct Hunt {
   bool found = false;
   bool exhausted = false;  ///< everything was tried
   std::int64_t states = 0;
-  std::vector<bool> had_case;  ///< by rule: some run gave it one
-  std::vector<bool> had_full;  ///< some run gave it full marks
-  std::vector<bool> had_loss;  ///< some run lost it
+  std::vector<RuleIndex> nearest_left;  ///< what the nearest run still owed
+  std::vector<bool> had_case;           ///< by rule: some run gave it one
+  std::vector<bool> had_full;           ///< some run gave it full marks
+  std::vector<bool> had_loss;           ///< some run lost it
 };
 /// asked(states so far) returns false to give up.
 Hunt hunt(const RuleProgram& program, const SearchLimits& limits, const std::function<bool(std::int64_t)>& asked);
