@@ -70,6 +70,16 @@ Task do_tighten(Work& work, const Instruction& line) {
   }
   co_await pull(work, hand, plan);
   if (line.says(Say::ToClick) && work.sense(hand).clicks > clicks) co_await after_click(work, hand, line, plan);
+  // told to click again: eased off and pulled anew without taking the tool away
+  for (double more = line.count_1.value_or(1.0); more > 1.0 && !plan.stalled; more -= 1.0) {
+    co_await slacken(work, hand);
+    co_await work.pause(60);
+    const std::int64_t before = work.sense(hand).clicks;
+    co_await press(work, hand, plan.press_n);
+    plan.done = false;
+    plan.until = [before](const bench::HandSense& s) { return s.clicks > before; };
+    co_await pull(work, hand, plan);
+  }
   co_await slacken(work, hand);
   if (plan.stalled) {
     co_await work.give_up("the bolt does not go that far with all that this grip gives", "take the tool made for it");

@@ -88,6 +88,8 @@ Task do_squeeze(Work& work, const Instruction& line) {
     pose.thing = owner_of(work, line.place, line.thing);
     pose.place = line.place;
   }
+  const bool is_bolt = pose.thing != kNoThing && work.kind(pose.thing) == bench::ThingKind::Bolt;
+  if (line.says(Say::UnlessPatch) && is_bolt && bench::see_patch(*work.bench, pose.thing)) co_return;
   if (pose.thing == kNoThing)
     co_await work.give_up("where to is not said", "add \"onto new bolt 3\" or \"into hole 3\"");
   if (is_track(pose.place)) pose.u_um = micro(mid_track_m(work, pose.thing));

@@ -89,7 +89,8 @@ Task twirl(Work& work, HandId hand, Twirl& plan) {
   const double lead_rad = base::radians(2.0) + base::radians(76.0) * base::clamp_1(plan.share_1, 0.02, 1.0);
   double stood_at = work.sense(hand).turn_rad;
   work.act(event::make_aim_turn(0, hand, micro(stood_at + plan.sense_1 * lead_rad)));
-  base::Tick moved = work.now();
+  const base::Tick began = work.now();
+  base::Tick moved = began;
   while (true) {
     co_await work.pause(4);
     if (plan.until()) {
@@ -101,7 +102,7 @@ Task twirl(Work& work, HandId hand, Twirl& plan) {
       stood_at = at;
       moved = work.now();
     }
-    if (work.now() - moved > kTwirlStalled) {
+    if (work.now() - moved > kTwirlStalled || base::seconds(work.now() - began) > kLongest_s) {
       plan.stalled = true;
       break;
     }

@@ -93,7 +93,7 @@ std::vector<Form> bolt_forms() {
        "snug bolt 1 with the key, to 1 N·m"},
       {Doing::Tighten,
        "tighten bolt <n> until it clicks",
-       {kWithTool, kAtRate, {"pulling on <over>"}, kPressed, kTilted, kDepth, kFree},
+       {kWithTool, kAtRate, {"pulling on <over>"}, {"clicking <count> times"}, kPressed, kTilted, kDepth, kFree},
        "press home and pull the torque tool until it lets go",
        "tighten bolt 4 until it clicks, with the click driver, at 10°/s",
        Say::ToClick},

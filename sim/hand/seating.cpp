@@ -4,8 +4,8 @@ namespace proofstand::hand {
 namespace {
 
 constexpr double kFirmPress_n = 80.0;
-// presses that leave a tool short of its seat: this share of the firm press reaches about this share of the depth
-double press_for_depth_n(double share_1) { return kFirmPress_n * base::clamp_1(share_1, 0.05, 1.0); }
+// a tool told to sit only so deep is pressed hardly more than its own friction asks for
+constexpr double kBarePress_n = 12.0;
 
 bool turns_bolts(bench::ThingKind kind) {
   return kind == bench::ThingKind::LKey || kind == bench::ThingKind::Driver || kind == bench::ThingKind::ClickDriver;
@@ -20,9 +20,10 @@ ThingId turning_tool(Work& work, const Instruction& line) {
 
 double press_of(Work& work, const Instruction& line) {
   if (line.force_n) return *line.force_n;
-  if (line.share_1) return press_for_depth_n(*line.share_1);
+  if (line.share_1) return base::clamp_1(kBarePress_n * *line.share_1, 1.0, kFirmPress_n);
   const HandSkill& skill = work.skill();
-  return press_for_depth_n(skill.depth_share_1 + skill.depth_share_sd_1 * work.normal("depth"));
+  const double share = skill.depth_share_1 + skill.depth_share_sd_1 * work.normal("depth");
+  return kFirmPress_n * base::clamp_1(share, 0.05, 1.0);
 }
 
 Task seat(Work& work, HandId hand, ThingId tool, Grip grip, const Instruction& line) {

@@ -67,13 +67,14 @@ bool take(FaultFile& file, std::string_view key, std::string_view value) {
 
 base::Result<FaultFile> read_fault_file(const std::string& path) {
   std::ifstream in(path);
-  std::stringstream text;
-  text << in.rdbuf();
+  std::stringstream all;
+  all << in.rdbuf();
+  const std::string text = all.str();
   FaultFile file;
   const std::size_t slash = path.find_last_of('/');
   file.name = path.substr(slash + 1, path.size() - slash - 7);
   std::size_t number = 0;
-  for (const std::string_view raw : base::split_lines(text.str())) {
+  for (const std::string_view raw : base::split_lines(text)) {
     ++number;
     const std::string_view line = base::trimmed(raw);
     if (line.empty()) continue;

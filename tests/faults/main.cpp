@@ -134,6 +134,7 @@ void work_correct(std::uint64_t seed, const std::string& base_script, const scen
 }  // namespace
 
 int main(int argc, char** argv) {
+  std::setvbuf(stdout, nullptr, _IOLBF, 1 << 16);  // rows as they come, also into a pipe
   const Asked asked = read_arguments(argc, argv);
   const scenario::Loaded loaded = scenario::load_scenario(kRoot + "/scenarios/six-bolt/worn-front-rotor.toml");
   if (!loaded.usable) {

@@ -7,14 +7,19 @@
 namespace proofstand::testing {
 namespace {
 
+// a bound that is not there is the largest double there is
+std::string bound_words(double value_si, base::Dimension dimension) {
+  const bool none = value_si > 1e300 || value_si < -1e300;
+  return none ? std::string("any") : base::quantity_words(value_si, dimension);
+}
+
 std::string why_of(const rules::RuleResult& result) {
   if (result.bad_cases.empty()) return std::string(rules::verdict_word(result.verdict));
   const rules::Case& bad = result.bad_cases.front();
   std::string text(rules::reason_word(bad.reason));
   if (bad.has_figures) {
-    text += " (" + base::quantity_words(bad.found_si, bad.dimension) + " where " +
-            base::quantity_words(bad.lo_si, bad.dimension) + " to " + base::quantity_words(bad.hi_si, bad.dimension) +
-            ")";
+    text += " (" + bound_words(bad.found_si, bad.dimension) + " where " + bound_words(bad.lo_si, bad.dimension) +
+            " to " + bound_words(bad.hi_si, bad.dimension) + ")";
   }
   if (bad.anchor_tick != rules::kNoTick) text += " at " + base::text_fixed(base::seconds(bad.anchor_tick), 1) + " s";
   return text;

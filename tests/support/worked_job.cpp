@@ -56,9 +56,13 @@ WorkedJob work_job(std::string_view script, bench::BenchSetup setup, const hand:
   hand::ModelledHand worker(read.script, skill, seed);
   const hand::ModelledHand::Sink sink = [&job](const event::Action& action) { job.bench.apply(action); };
   hand::ModelledHand::Step step = hand::ModelledHand::Step::Going;
-  while (step == hand::ModelledHand::Step::Going) step = worker.step(job.bench, sink);
+  // no job here takes three hours; one that does goes round in circles
+  constexpr base::Tick longest = 3 * 3600 * base::kTicksPerSecond;
+  while (step == hand::ModelledHand::Step::Going && job.bench.tick() < longest) step = worker.step(job.bench, sink);
   job.finished = step == hand::ModelledHand::Step::Finished;
   if (!job.finished) job.trouble = worker.trouble();
+  if (step == hand::ModelledHand::Step::Going)
+    job.trouble.what = "line " + std::to_string(worker.line()) + " takes for ever";
   return job;
 }
 
