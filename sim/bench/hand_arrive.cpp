@@ -34,6 +34,7 @@ void hold(const World& world, HandId hand_id, ThingId thing, Grip grip) {
   hand.grip = grip == Grip::None ? natural_grip(kind) : grip;
   thing_state(world, thing).where = in_hand(hand_id);
   if (kind == ThingKind::Rotor) begin_rotor_touch(world, hand_id, thing);
+  if (kind == ThingKind::Rag) soil_by_rag(world, hand_id, thing);
 }
 
 void tell_took(const World& world, HandId hand, ThingId thing) {
