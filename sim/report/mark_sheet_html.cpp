@@ -1,5 +1,7 @@
 #include "sim/report/mark_sheet_html.h"
 
+#include <algorithm>
+
 #include "sim/base/math.h"
 #include "sim/base/number_text.h"
 #include "sim/base/quantity.h"
@@ -47,8 +49,10 @@ std::string bars(const MarkSheet& sheet) {
   for (const CompetenceLine& line : sheet.competences) {
     if (line.totals.judged_milli == 0) continue;
     const std::int32_t share = line.totals.share_milli();
+    std::string name = line.name;
+    std::replace(name.begin(), name.end(), '-', ' ');
     const std::string width = svg_number(static_cast<double>(share) / 10.0);
-    out += "<div class=\"bar\"><span>" + escaped(line.name) + "</span><span class=\"track\"><span class=\"" +
+    out += "<div class=\"bar\"><span>" + escaped(name) + "</span><span class=\"track\"><span class=\"" +
            (share == 1000 ? "full" : "part") + "\" style=\"display:block;width:" + width +
            "%\"></span></span><span class=\"points\">" + points_words(line.totals.earned_milli) + " of " +
            points_words(line.totals.judged_milli) + "</span></div>\n";

@@ -11,7 +11,8 @@ namespace {
 
 using rules::Verdict;
 
-constexpr std::size_t kMostEvidence = 8;
+constexpr std::size_t kMostEvidence = 4;
+constexpr int kMostFigures = 4;
 
 std::string spaced(std::string name) {
   std::replace(name.begin(), name.end(), '_', ' ');
@@ -34,6 +35,17 @@ std::string title_of(const record::Marking& marking, rules::RuleIndex rule, std:
   return spaced(marking.program.id_of(rule));
 }
 
+// the field whose value the case judged, where it stands in this record
+std::optional<std::size_t> figure_of(const event::Kind& kind, const event::Record& record, const rules::Case* proof) {
+  if (proof == nullptr || !proof->has_figures) return std::nullopt;
+  for (std::size_t f = 0; f < kind.fields.size(); ++f) {
+    const bool same =
+        record.knows(f) && record.values[f] == proof->found_si && kind.fields[f].dimension == proof->dimension;
+    if (same && kind.fields[f].type == event::FieldType::Quantity) return f;
+  }
+  return std::nullopt;
+}
+
 // what the program says where the author gave no sentence
 std::string plain_words(const record::Marking& marking, const rules::RuleResult& result, std::string_view language) {
   const std::string title = title_of(marking, result.rule, language);
@@ -50,19 +62,19 @@ std::string plain_words(const record::Marking& marking, const rules::RuleResult&
 std::vector<EvidenceLine> evidence_of(const record::Marking& marking, const rules::RuleResult& result,
                                       std::string_view language) {
   std::vector<EvidenceLine> lines;
-  const auto add = [&](rules::Position position) {
+  const auto add = [&](rules::Position position, const rules::Case& proof) {
     const auto at = static_cast<std::size_t>(position);
     if (position < 0 || at >= marking.trace.records.size() || lines.size() >= kMostEvidence) return;
     for (const EvidenceLine& line : lines) {
       if (line.position == at) return;
     }
     const event::Record& record = marking.trace.records[at];
-    lines.push_back({record.tick, at, event_words(marking.program.vocabulary, record, language)});
+    lines.push_back({record.tick, at, event_words(marking.program.vocabulary, record, &proof, language)});
   };
   const std::vector<rules::Case>& cases = result.bad_cases.empty() ? result.ok_cases : result.bad_cases;
   for (const rules::Case& proof : cases) {
-    add(proof.anchor);
-    for (const rules::Cite& cite : proof.cites) add(cite.position);
+    add(proof.anchor, proof);
+    for (const rules::Cite& cite : proof.cites) add(cite.position, proof);
   }
   return lines;
 }
@@ -100,7 +112,8 @@ FindingLine finding(const record::Marking& marking, const rules::RuleResult& res
 
 }  // namespace
 
-std::string event_words(const event::Vocabulary& vocabulary, const event::Record& record, std::string_view language) {
+std::string event_words(const event::Vocabulary& vocabulary, const event::Record& record, const rules::Case* proof,
+                        std::string_view language) {
   const RecordFields fields(vocabulary, record);
   if (fields.is("refused")) {
     const std::string key = "refusal." + fields.word("why");
@@ -108,12 +121,29 @@ std::string event_words(const event::Vocabulary& vocabulary, const event::Record
   }
   const event::Kind& kind = vocabulary.kinds[record.kind];
   std::string out = spaced(kind.name);
+  bool first = true;
+  const auto put = [&](const std::string& words) {
+    out += (first ? ": " : ", ") + words;
+    first = false;
+  };
+  // which things, then what holds, then figures: the one the rule looked at, or the first few that are not nought
   for (std::size_t f = 0; f < kind.fields.size(); ++f) {
+    const event::FieldType type = kind.fields[f].type;
     if (!record.knows(f)) continue;
-    const event::Field& field = kind.fields[f];
-    const std::string value = rules::value_words(vocabulary, record, f);
-    const bool own_word = field.type == event::FieldType::Item || field.type == event::FieldType::Choice;
-    out += (f == 0 ? ": " : ", ") + (own_word ? spaced(value) : spaced(field.name) + " " + value);
+    if (type == event::FieldType::Item || type == event::FieldType::Choice) {
+      put(spaced(rules::value_words(vocabulary, record, f)));
+    } else if (type == event::FieldType::Flag && record.values[f] != 0.0) {
+      put(spaced(kind.fields[f].name));
+    }
+  }
+  const std::optional<std::size_t> looked_at = figure_of(kind, record, proof);
+  int shown = 0;
+  for (std::size_t f = 0; f < kind.fields.size(); ++f) {
+    const event::FieldType type = kind.fields[f].type;
+    const bool figure = type == event::FieldType::Quantity || type == event::FieldType::Count;
+    if (!figure || !record.knows(f) || (looked_at && f != *looked_at)) continue;
+    if (!looked_at && (record.values[f] == 0.0 || ++shown > kMostFigures)) continue;
+    put(spaced(kind.fields[f].name) + " " + rules::value_words(vocabulary, record, f));
   }
   return out;
 }
