@@ -5,26 +5,39 @@
 #include <filesystem>
 #include <fstream>
 
+#include "sim/base/assert.h"
 #include "sim/hand/hand_script.h"
 #include "sim/record/attempt_reader.h"
 #include "sim/record/chain.h"
 #include "sim/record/trace_file.h"
 #include "sim/scenario/scenario.h"
-#include "tests/support/six_bolt_setup.h"
 
 namespace proofstand::fuzz {
 
 namespace {
 
-/// A folder of this process alone, with the input as a scenario file in it.
+namespace fs = std::filesystem;
+
+/// A folder of this process alone, laid out as a scenario expects it, with the input as a file in it.
 std::string as_scenario_file(std::string_view bytes) {
-  namespace fs = std::filesystem;
-  const fs::path folder =
-      fs::temp_directory_path() / ("proofstand-fuzz-" + std::to_string(getpid())) / "scenarios" / "six-bolt";
-  fs::create_directories(folder);
+  static const fs::path folder = [] {
+    const fs::path top = fs::temp_directory_path() / ("proofstand-fuzz-" + std::to_string(getpid()));
+    fs::create_directories(top / "scenarios" / "six-bolt");
+    fs::copy(fs::path(PROOFSTAND_ROOT) / "scenarios" / "shared", top / "scenarios" / "shared",
+             fs::copy_options::recursive);
+    return top / "scenarios" / "six-bolt";
+  }();
   const fs::path path = folder / "input.toml";
   std::ofstream(path, std::ios::binary).write(bytes.data(), static_cast<std::streamsize>(bytes.size()));
   return path.string();
+}
+
+/// What scripts name their things by: the first shipped exercise.
+bench::BenchSetup shipped_setup() {
+  const auto path = fs::path(PROOFSTAND_ROOT) / "scenarios" / "six-bolt" / "worn-front-rotor.toml";
+  const scenario::Loaded loaded = scenario::load_scenario(path.string());
+  STAND_ASSERT(loaded.usable);
+  return scenario::draw(*loaded.file, 1).value().setup;
 }
 
 Read read_of(const base::Faults& faults, bool usable) { return {usable, faults.list}; }
@@ -67,7 +80,7 @@ Read read_scenario(std::string_view bytes) {
 }
 
 Read read_script(std::string_view bytes) {
-  static const bench::BenchSetup setup = testing::six_bolt().setup;
+  static const bench::BenchSetup setup = shipped_setup();
   const hand::ReadScript read = hand::read_hand_script(bytes, "input.hand", setup);
   return read_of(read.faults, read.script != nullptr);
 }
