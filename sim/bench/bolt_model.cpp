@@ -36,6 +36,21 @@ physics::ThreadCondition condition_of(const ThreadFilm& film, const BoltPart& pa
   return part.patch ? physics::ThreadCondition::Patch : physics::ThreadCondition::AsReceived;
 }
 
+// travel that flattening fresh faces has taken up to a preload
+double flattened_m(double preload_n) {
+  return physics::kSettleAdvance_m * preload_n / (preload_n + physics::kSettleHalf_n);
+}
+
+// what first loading goes along, in the physics floor's terms
+physics::BoltCurve curve_of(const BoltModel& model, const HoleState& hole) {
+  physics::BoltCurve curve;
+  curve.pitch_m = model.pitch_m;
+  curve.compliance_m_n = 1.0 / model.bolt_n_per_m;
+  curve.gap_m = hole.gap_m;
+  curve.gap_stiffness_n_m = model.seat_n_per_m;
+  return curve;
+}
+
 }  // namespace
 
 physics::BoltClass class_of(BoltGrade grade) {
@@ -131,19 +146,25 @@ double drag_out_nm(const BoltModel& model, const HoleState& hole, double turns_1
 double preload_at_n(const BoltModel& model, const HoleState& hole, double turns_1) {
   const double pressed_m = (turns_1 - hole.snug_turns_1) * model.pitch_m;
   if (pressed_m <= 0.0) return 0.0;
+  const physics::BoltCurve curve = curve_of(model, hole);
+  if (pressed_m >= physics::advance_for_preload_m(curve, hole.peak_n)) {
+    return physics::preload_for_advance_n(curve, pressed_m);
+  }
+  // below the largest pull so far the faces stay as flat as it left them: bolt and seat alone give way
+  const double sprung_m = pressed_m - flattened_m(hole.peak_n);
+  if (sprung_m <= 0.0) return 0.0;
   const double gap_n = model.seat_n_per_m * hole.gap_m;
   const double soft = model.bolt_n_per_m * model.seat_n_per_m / (model.bolt_n_per_m + model.seat_n_per_m);
   const double closing_m = gap_n / soft;
-  if (pressed_m <= closing_m) return pressed_m * soft;
-  return gap_n + (pressed_m - closing_m) * model.bolt_n_per_m;
+  if (sprung_m <= closing_m) return sprung_m * soft;
+  return gap_n + (sprung_m - closing_m) * model.bolt_n_per_m;
 }
 
 double turns_at_1(const BoltModel& model, const HoleState& hole, double preload_n) {
-  if (preload_n <= 0.0) return hole.snug_turns_1;
+  const double force_n = std::max(0.0, preload_n);
   const double gap_n = model.seat_n_per_m * hole.gap_m;
-  const double soft = model.bolt_n_per_m * model.seat_n_per_m / (model.bolt_n_per_m + model.seat_n_per_m);
-  const double pressed_m =
-      preload_n <= gap_n ? preload_n / soft : gap_n / soft + (preload_n - gap_n) / model.bolt_n_per_m;
+  const double closed_m = std::min(force_n, gap_n) / model.seat_n_per_m;
+  const double pressed_m = force_n / model.bolt_n_per_m + closed_m + flattened_m(std::max(force_n, hole.peak_n));
   return hole.snug_turns_1 + pressed_m / model.pitch_m;
 }
 

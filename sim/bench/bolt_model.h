@@ -35,7 +35,8 @@ double drag_in_nm(const BoltModel& model, const HoleState& hole, double turns_1)
 double drag_out_nm(const BoltModel& model, const HoleState& hole, double turns_1);
 
 /// Preload at a number of turns, and turns at a preload, on the present line of this hole: slack below snug_turns_1,
-/// then the seat's gap closing, the elastic line, yield.
+/// then the seat's gap closing and fresh faces flattening (once: up to the largest preload so far), the elastic line,
+/// yield. At no preload: where the head meets the rotor.
 double preload_at_n(const BoltModel& model, const HoleState& hole, double turns_1);
 double turns_at_1(const BoltModel& model, const HoleState& hole, double preload_n);
 

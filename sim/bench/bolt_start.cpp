@@ -37,6 +37,7 @@ void catch_thread(const World& world, HandId hand, BoltId bolt) {
   hole.turns_1 = 0.0;
   hole.phase_1 = 0.0;
   hole.preload_n = 0.0;
+  hole.peak_n = 0.0;
   hole.torque_nm = 0.0;
   hole.embed_m = 0.0;
   hole.snug = false;
@@ -92,6 +93,7 @@ void empty_hole(const World& world, BoltId bolt) {
   hole.phase_1 = 0.0;
   hole.phase_from_1 = 0.0;
   hole.preload_n = 0.0;
+  hole.peak_n = 0.0;
   hole.torque_nm = 0.0;
   hole.embed_m = 0.0;
   hole.closed_m = 0.0;
@@ -254,6 +256,7 @@ void start_bolts(const World& world) {
     const double wanted_n = std::max(0.0, (hole.torque_nm - patch_nm) / model.in_nm_per_n);
     hole.preload_n = std::min(wanted_n, model.yield_n);
     hole.turns_1 = turns_at_1(model, hole, hole.preload_n);
+    hole.peak_n = hole.preload_n;
     hole.closed_m = std::min(hole.gap_m, hole.preload_n / model.seat_n_per_m);
     hole.embed_m = 2.0e-6;
   }

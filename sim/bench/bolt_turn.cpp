@@ -112,6 +112,7 @@ BoltAnswer turn_in(Turning& t, double limit_nm, double most_rad) {
   stretch(t, to_turns);
   strip(t, to_turns);
   t.hole.preload_n = preload_at_n(t.model, t.hole, to_turns);
+  t.hole.peak_n = std::max(t.hole.peak_n, t.hole.preload_n);
   t.hole.closed_m = std::min(t.hole.gap_m, t.hole.preload_n / t.model.seat_n_per_m);
   answer.held = to_turns < asked_turns;
   answer.torque_nm =

@@ -55,6 +55,8 @@ bool see_printed_out(const Bench& bench);
 bool see_printed_up(const Bench& bench, ThingId rotor);
 /// Is there a locking patch on a bolt's thread that has not been worn off?
 bool see_patch(const Bench& bench, ThingId bolt);
+/// Length of a loose bolt under its head [m], as a ruler tells it.
+double see_bolt_length_m(const Bench& bench, ThingId bolt);
 /// What an instrument's scale shows [m], to its resolution; a dial's pointer likewise.
 double see_scale_m(const Bench& bench, ThingId instrument);
 /// Largest less smallest reading of a standing dial since it was set [m], and turns under it.

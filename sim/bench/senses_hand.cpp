@@ -74,7 +74,8 @@ BoltSight look(const World& world, BoltId bolt) {
   if (!sight.present) return sight;
   sight.thing = hole.bolt;
   const BoltModel model = bolt_model(world, bolt, 0.0);
-  const double gap_m = hole.preload_n > 0.0 ? 0.0 : std::max(0.0, (hole.snug_turns_1 - hole.turns_1) * model.pitch_m);
+  const double bears_turns_1 = turns_at_1(model, hole, 0.0);
+  const double gap_m = hole.preload_n > 0.0 ? 0.0 : std::max(0.0, (bears_turns_1 - hole.turns_1) * model.pitch_m);
   const double steps = gap_m / kSeenGap_m + 0.5;
   sight.head_gap_m = hole.started ? static_cast<double>(static_cast<std::int64_t>(steps)) * kSeenGap_m
                                   : model.bears_turns_1 * model.pitch_m;

@@ -10,4 +10,8 @@ bool see_patch(const Bench& bench, ThingId bolt) {
   return bench.setup().bolts[bench.setup().things[event::index_of(bolt)].part].patch;
 }
 
+double see_bolt_length_m(const Bench& bench, ThingId bolt) {
+  return bench.setup().bolts[bench.setup().things[event::index_of(bolt)].part].length_m;
+}
+
 }  // namespace proofstand::bench

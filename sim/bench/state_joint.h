@@ -62,6 +62,7 @@ struct HoleState {
   double phase_1 = 0.0;  ///< 0..1 from the bolt's thread start on to the hole's, before it caught; turning in counts up
   double phase_from_1 = 0.0;  ///< where turning in began
   double preload_n = 0.0;
+  double peak_n = 0.0;        ///< largest preload since it was started: its faces are flattened so far
   double torque_nm = 0.0;     ///< held by friction after the last pull
   double embed_m = 0.0;       ///< settled away at this bolt so far
   double snug_turns_1 = 0.0;  ///< turns at which the head bore
@@ -96,6 +97,7 @@ struct HoleState {
     v("phase", s.phase_1);
     v("phase_from", s.phase_from_1);
     v("preload", s.preload_n);
+    v("peak", s.peak_n);
     v("torque", s.torque_nm);
     v("embed", s.embed_m);
     v("snug_turns", s.snug_turns_1);
