@@ -1,5 +1,21 @@
 #include "sim/scenario/toml_text.h"
 
+#include <stdexcept>
+
+namespace proofstand::scenario {
+namespace {
+
+// the parser checks its own assumptions by ending the program, or not at all; some malformed texts break them, so a
+// broken one is an exception like any other fault here
+constexpr void parser_assumes(bool holds) {
+  if (!holds) throw std::logic_error("malformed beyond what the parser can place");
+}
+
+}  // namespace
+}  // namespace proofstand::scenario
+
+#undef NDEBUG
+#define TOML_ASSERT(...) ::proofstand::scenario::parser_assumes(static_cast<bool>(__VA_ARGS__))
 #define TOML_ENABLE_FORMATTERS 0
 #define TOML_ENABLE_UNRELEASED_FEATURES 0
 #include <toml++/toml.h>

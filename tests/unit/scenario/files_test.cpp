@@ -63,6 +63,15 @@ TEST_CASE("what is no scenario is refused in words") {
   CHECK(first_fault(folder.write("own/twice.toml", kFormat + "a = 1\na = 2\n")).code == "E01");
 }
 
+TEST_CASE("texts that break the parser's own assumptions are refused like any other") {
+  for (const char* text :
+       {"a = {=1}", "a = {[}", "a = {.b = 1}", "= 1", "[]", "[[]]", "[=]", "a. = 1", "a = {\xC3\xA9 = 1}", "a = {,}",
+        "a = { ] }", "[a.]", "a = {b = 1 {", "a = [", "a = \"\\u12", "a = 1e", "a = 0x", "a"}) {
+    CAPTURE(text);
+    CHECK_FALSE(scenario::parse_toml(text, 0).has_value());
+  }
+}
+
 TEST_CASE("deeply nested files are refused before they cost anything") {
   for (const int depth : {33, 200, 5000, 200000}) {
     std::string lists =
