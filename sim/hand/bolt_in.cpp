@@ -25,8 +25,22 @@ Task find_start(Work& work, HandId hand) {
   co_await twirl(work, hand, back);
 }
 
-Task bring_bolt(Work& work, HandId hand, const Instruction& line, std::uint64_t attempt) {
-  co_await take(work, hand, line.thing, Grip::None);
+// the bolt of a line: the one named, or the first in the tray of the length asked for
+ThingId bolt_of_line(Work& work, const Instruction& line) {
+  if (!line.says(Say::AnyBolt)) return line.thing;
+  constexpr double kRuler_m = 0.0005;
+  for (std::size_t i = 0; i < work.setup().things.size(); ++i) {
+    const auto thing = static_cast<ThingId>(i);
+    if (work.kind(thing) != bench::ThingKind::Bolt) continue;
+    if (bench::see_where(*work.bench, thing) != bench::Whereabouts::Tray) continue;
+    const double off_m = bench::see_bolt_length_m(*work.bench, thing) - line.length_m.value_or(0.0);
+    if (off_m < kRuler_m && off_m > -kRuler_m) return thing;
+  }
+  return kNoThing;
+}
+
+Task bring_bolt(Work& work, HandId hand, ThingId bolt, const Instruction& line, std::uint64_t attempt) {
+  co_await take(work, hand, bolt, Grip::None);
   const double sd_rad = work.skill().start_tilt_sd_rad;
   Pose pose;
   pose.thing = owner_of(work, PlaceKind::Hole, kNoThing);
@@ -84,13 +98,20 @@ Task strokes_in(Work& work, HandId hand, ThingId tool, const Instruction& line, 
 Task do_start(Work& work, const Instruction& line) {
   const HandId hand = work.memory.main;
   const bench::BoltSight before = bench::see_bolt(*work.bench, line.bolt);
-  if (before.present && before.thing == line.thing && !rests_at(work, hand, PlaceKind::Hole, line.bolt)) co_return;
+  const bool any = line.says(Say::AnyBolt);
+  if (before.present && (any || before.thing == line.thing) && !rests_at(work, hand, PlaceKind::Hole, line.bolt)) {
+    co_return;
+  }
+  // a bolt that was held already when the line was begun again is the one
+  ThingId bolt = work.sense(hand).holding;
+  if (!any || bolt == kNoThing || work.kind(bolt) != bench::ThingKind::Bolt) bolt = bolt_of_line(work, line);
+  if (bolt == kNoThing) co_await work.give_up("no loose bolt is of that length", "name another length, or a bolt");
   const double turns = line.count_1.value_or(kStartTurns_1);
   bool turn_back = line.says(Say::TurningBack);
   if (!turn_back && !line.says(Say::NoTurningBack)) turn_back = journeyman_feel(work) || work.unit("turn back") < 0.2;
   bool stiff = true;
   for (std::uint64_t attempt = 0; stiff && attempt < kTries; ++attempt) {
-    co_await bring_bolt(work, hand, line, attempt);
+    co_await bring_bolt(work, hand, bolt, line, attempt);
     if (turn_back) co_await find_start(work, hand);
     co_await turn_in(work, hand, turns, stiff);
     // told how to start it: so be it; else stiff early means out again and anew

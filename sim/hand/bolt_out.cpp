@@ -68,13 +68,21 @@ Task do_crack(Work& work, const Instruction& line) {
   }
   co_await steady_wheel(work, line);
   co_await seat(work, hand, tool, Grip::Handle, line);
+  const std::int64_t slips = work.sense(hand).slips;
   Pull plan;
   plan.sense_1 = -1.0;
   plan.rate_rad_s = line.rate_rad_s.value_or(base::radians(45.0));
   plan.press_n = press_of(work, line);
-  plan.until = [](const bench::HandSense& s) { return s.fastener_rad < -kGivenWay_rad; };
+  plan.until = [slips](const bench::HandSense& s) { return s.fastener_rad < -kGivenWay_rad || s.slips > slips; };
   co_await pull(work, hand, plan);
+  const bool slipped = work.sense(hand).slips > slips;
   co_await slacken(work, hand);
+  // told to hold it badly: a slip ends the line; else the first slip is reason enough to stop and say so
+  const bool told_how = line.force_n || line.tilt_rad || line.share_1;
+  if (slipped && !told_how) {
+    co_await work.give_up("the tool slipped in the recess",
+                          "clean the recess and press home, or leave the bolt and report it");
+  }
   if (plan.stalled) {
     co_await work.give_up("the bolt did not give",
                           "take a longer arm, hold the wheel, or leave the bolt and report it");

@@ -45,6 +45,11 @@ Task do_tighten(Work& work, const Instruction& line) {
   if (!bench::see_bolt(*work.bench, line.bolt).present) {
     co_await work.give_up("there is no bolt in that hole", "start one in it first");
   }
+  // cut off after the click and begun again: pulling once more would be a visit too many
+  if (line.says(Say::ToClick) && work.memory.clicked) {
+    co_await draw_away(work, hand);
+    co_return;
+  }
   co_await steady_wheel(work, line);
   co_await seat(work, hand, tool, Grip::Handle, line);
   Pull plan;
@@ -68,8 +73,14 @@ Task do_tighten(Work& work, const Instruction& line) {
   } else {
     co_await work.give_up("how far is not said", "add \"until it clicks\", \"to 3 N·m\" or \"by 90°\"");
   }
+  const std::int64_t slips = work.sense(hand).slips;
+  const auto reached = plan.until;
+  plan.until = [reached, slips](const bench::HandSense& s) { return reached(s) || s.slips > slips; };
   co_await pull(work, hand, plan);
-  if (line.says(Say::ToClick) && work.sense(hand).clicks > clicks) co_await after_click(work, hand, line, plan);
+  if (line.says(Say::ToClick) && work.sense(hand).clicks > clicks) {
+    work.memory.clicked = line.count_1.value_or(1.0) <= 1.0;
+    co_await after_click(work, hand, line, plan);
+  }
   // told to click again: eased off and pulled anew without taking the tool away
   for (double more = line.count_1.value_or(1.0); more > 1.0 && !plan.stalled; more -= 1.0) {
     co_await slacken(work, hand);

@@ -31,6 +31,17 @@ std::string locking_words(Work& work, event::CardEntryId entry) {
   return which < part.words.size() ? work.setup().card_words[part.words[which]] : std::string();
 }
 
+// what was found, in the card's own word: keep, replace, stop and report
+std::string verdict_words(Work& work, const Instruction& line) {
+  const Readings known = readings_of(work, line.thing);
+  const double stamp_m = bench::see_stamp_m(*work.bench, line.thing);
+  const bool thin = known.least_m > 0.0 && known.least_m < stamp_m;
+  const bool bent = line.length_m && work.memory.runout_read && work.memory.runout_m > *line.length_m;
+  const std::size_t which = work.memory.ruined_seen ? 2 : (thin || bent ? 1 : 0);
+  const bench::CardEntryPart& part = work.setup().card[event::index_of(*line.entry)];
+  return which < part.words.size() ? work.setup().card_words[part.words[which]] : std::string();
+}
+
 // thimble or ratchet turned until it stands: the ratchet slips by itself, the thimble is screwed as far as told
 Task close_jaws(Work& work, HandId hand, ThingId instrument, bool squeezing) {
   Twirl plan;
@@ -135,6 +146,9 @@ Task do_look_at(Work& work, const Instruction& line) {
   if (line.place == PlaceKind::TrackOuter || line.place == PlaceKind::TrackInner) pose.u_um = micro(kDefaultRadius_m);
   co_await bring(work, hand, pose);
   co_await work.pause_s(line.time_s.value_or(kLook_s));
+  if (line.place == PlaceKind::BoltRecess && bench::see_bolt(*work.bench, line.bolt).recess_ruined) {
+    work.memory.ruined_seen = true;
+  }
   co_await draw_away(work, hand);
 }
 
@@ -180,6 +194,8 @@ Task do_write_read(Work& work, const Instruction& line) {
     if (stamp == 0.0)
       co_await work.give_up("\"" + work.name(line.thing) + "\" bears no stamp", "write what the sheet says");
     text = card_mm(stamp, 2);
+  } else if (line.says(Say::ReadVerdict)) {
+    text = verdict_words(work, line);
   } else if (line.says(Say::ReadLocking)) {
     text = locking_words(work, *line.entry);
   } else {

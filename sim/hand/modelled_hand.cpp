@@ -136,6 +136,7 @@ struct ModelledHand::Inside {
     if (task.done()) {
       task = Task();
       work.waiting = {};
+      work.memory.clicked = false;
       ++at;
     }
   }
@@ -154,12 +155,12 @@ ModelledHand::Step ModelledHand::step(bench::Bench& bench, const Sink& sink) {
   in.work.sink = &sink;
   Step result = Step::Going;
   while (true) {
-    if (in.work.stuck) {
-      result = Step::Stuck;
-      break;
-    }
     if (in.at >= in.script->instructions.size() || bench.over()) {
       result = Step::Finished;
+      break;
+    }
+    if (in.work.stuck) {
+      result = Step::Stuck;
       break;
     }
     if (in.task.begun() && bench.tick() < in.work.wake) {

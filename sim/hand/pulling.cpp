@@ -40,8 +40,7 @@ Task slacken(Work& work, HandId hand) {
 }
 
 Task press(Work& work, HandId hand, double force_n) {
-  const std::int64_t aim_um = press_aim_um(force_n) + 2500;  // the tool's own way in counts too
-  work.act(event::make_aim_along(0, hand, aim_um));
+  work.act(event::make_aim_along(0, hand, press_aim_um(force_n)));
   for (base::Tick t = 0; t < base::kTicksPerSecond; t += 4) {
     const bench::HandSense s = work.sense(hand);
     if (s.home && s.press_n >= 0.9 * std::min(force_n, kFullPress_n)) break;
@@ -51,7 +50,7 @@ Task press(Work& work, HandId hand, double force_n) {
 
 Task pull(Work& work, HandId hand, Pull& plan) {
   bench::HandSense s = work.sense(hand);
-  double end = s.turn_rad;
+  double end = s.turn_rad + s.lead_rad;  // goes on from a cord that is drawn already
   double stood_at = s.turn_rad;
   base::Tick moved = work.now();
   const base::Tick began = work.now();

@@ -85,6 +85,8 @@ enum class Say : std::uint32_t {
   PressLost = 1u << 21,
   ReadLocking = 1u << 22,
   UnlessPatch = 1u << 23,
+  AnyBolt = 1u << 24,
+  ReadVerdict = 1u << 25,
 };
 
 /// One instruction. Numbers left out are decided by the hand's skill.

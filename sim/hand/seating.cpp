@@ -20,7 +20,7 @@ ThingId turning_tool(Work& work, const Instruction& line) {
 
 double press_of(Work& work, const Instruction& line) {
   if (line.force_n) return *line.force_n;
-  if (line.share_1) return base::clamp_1(kBarePress_n * *line.share_1, 1.0, kFirmPress_n);
+  if (line.share_1) return base::clamp_1(1.0 + (kBarePress_n - 1.0) * *line.share_1, 1.0, kFirmPress_n);
   const HandSkill& skill = work.skill();
   const double share = skill.depth_share_1 + skill.depth_share_sd_1 * work.normal("depth");
   return kFirmPress_n * base::clamp_1(share, 0.05, 1.0);

@@ -82,7 +82,14 @@ void draw_figures(Lines& lines, Luck& luck, std::string& said) {
   const bool key = luck.chance("run with key", 0.15);
   const std::vector<std::string> grips = {"arms", "inner edge", "edge"};
   const std::string grip = grips[luck.below("grip", grips.size())];
+  const std::vector<std::string> firsts = {"2.4", "2.6", "3.0", "3.4", "4.0"};
+  const std::vector<std::string> lasts = {"4.6", "4.8", "5.0", "5.0", "5.0", "5.2", "5.4"};
+  const std::string first = firsts[luck.below("first figure", firsts.size())];
+  const std::string last = lasts[luck.below("last figure", lasts.size())];
+  said += " set to " + first + " and " + last;
   for (std::string& line : lines) {
+    if (has(line, "set the click driver to 3.0")) swap_in(line, "3.0 N·m", first + " N·m");
+    if (has(line, "set the click driver to 5.0")) swap_in(line, "5.0 N·m", last + " N·m");
     swap_in(line, "at 10°/s", "at " + std::to_string(rate) + "°/s");
     swap_in(line, "at 72 mm", "at " + radius + " mm");
     if (has(line, "snug bolt")) swap_in(line, "to 1.5 N·m", "to " + snug + " N·m");
@@ -133,6 +140,30 @@ void draw_repeats(Lines& lines, Luck& luck, std::string& said) {
   }
 }
 
+// other ways to the same end: locker into the hole, both faces at once, hands kept bare until the rotor goes on
+void draw_ways(Lines& lines, Luck& luck, bool plain_bolts, std::string& said) {
+  if (plain_bolts && luck.chance("locker into the hole", 0.4)) {
+    for (std::string& line : lines) {
+      swap_in(line, "onto new bolt N, unless it has a patch", "into hole N");
+    }
+    said += ", locker into the holes";
+  }
+  if (luck.chance("both faces at once", 0.25)) {
+    for (std::string& line : lines) {
+      if (has(line, "wipe the inner track of the new rotor")) {
+        line = "wipe both faces of the new rotor with the clean rag, for 2.2 turns";
+      }
+    }
+    said += ", both faces at once";
+  }
+  if (luck.chance("loosened by the key alone", 0.3)) {
+    for (std::string& line : lines) {
+      if (has(line, "run bolt N out")) swap_in(line, "with the driver", "with the key");
+    }
+    said += ", out with the key";
+  }
+}
+
 hand::HandSkill draw_skill(Luck& luck, std::string& said) {
   hand::HandSkill skill = hand::journeyman();
   const hand::HandSkill& other = hand::novice();
@@ -155,6 +186,8 @@ CorrectJob draw_correct_job(const std::string& base_script, std::uint64_t seed) 
   CorrectJob job;
   Lines lines;
   for (const std::string_view line : base::split_lines(base_script)) lines.emplace_back(line);
+  job.variant = luck.below("variant", 100000);
+  draw_ways(lines, luck, job.variant % 2 == 1, job.said);
   draw_orders(lines, luck);
   draw_figures(lines, luck, job.said);
   draw_repeats(lines, luck, job.said);
@@ -166,7 +199,6 @@ CorrectJob draw_correct_job(const std::string& base_script, std::uint64_t seed) 
   }
   for (const std::string& line : lines) job.script += line + "\n";
   job.hand_seed = seed + 1;
-  job.variant = luck.below("variant", 100000);
   return job;
 }
 

@@ -65,7 +65,9 @@ void work_fault(const faults::FaultFile& fault, const std::string& base_script, 
   ++counts.cases;
   const auto script = faults::edit_script(base_script, fault);
   auto drawn = scenario::draw_variant(file, fault.variant % scenario::variant_count(file), fault.seed);
-  const auto skill = hand::skill_from_name(fault.hand);
+  auto skill = hand::skill_from_name(fault.hand);
+  // one fault at a time: the hand itself pulls on after no click
+  if (skill.has_value()) skill->pull_again_1 = 0.0;
   std::string broken;
   if (!script.has_value()) broken = script.error().sentence();
   if (!drawn.has_value()) broken = drawn.error().sentence();
