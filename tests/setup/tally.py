@@ -93,11 +93,10 @@ def figure(name, command):
 
 
 def test_programs(build='dev'):
-    """(name, command) of every test program that CTest knows in a build; the figures are worked by themselves."""
+    """(name, command) of every test program that CTest knows in a build."""
     listed = subprocess.run(['ctest', '--test-dir', f'build/{build}', '--show-only=json-v1'], cwd=ROOT, text=True,
                             capture_output=True, check=True)
-    return [(test['name'], test['command']) for test in json.loads(listed.stdout)['tests']
-            if test.get('command') and not pathlib.Path(test['command'][0]).name.startswith('proofstand_')]  # those are figures
+    return [(test['name'], test['command']) for test in json.loads(listed.stdout)['tests'] if test.get('command')]
 
 
 def run_all(jobs, at_once=None):
