@@ -99,6 +99,12 @@ std::int32_t score_of_miss(const Rule& rule, double miss_si) {
 
 std::int32_t share_ppm(std::int64_t part, std::int64_t whole) {
   if (whole <= 0 || part <= 0) return 0;
+  // very long times are halved alike, so that the product below fits
+  while (whole > (std::int64_t{1} << 40) || part > (std::int64_t{1} << 40)) {
+    whole /= 2;
+    part /= 2;
+  }
+  if (whole == 0) return 0;
   const std::int64_t share = (part * kFullPpm + whole / 2) / whole;
   return share > kNearlyFullPpm ? kNearlyFullPpm : static_cast<std::int32_t>(share);
 }

@@ -8,12 +8,15 @@ namespace proofstand::rules {
 namespace {
 
 constexpr std::uint64_t kVersion = 1;
+constexpr std::int64_t kMostWhole = std::int64_t{1} << 52;
+constexpr std::int64_t kMostCount = std::int64_t{1} << 40;
 
 class Out {
  public:
   explicit Out(base::ByteWriter& bytes) : bytes_(bytes) {}
   static constexpr bool kReads = false;
   void whole(std::int64_t number) { bytes_.put(number); }
+  void bits(std::uint64_t word) { bytes_.put(word); }
   void real(double number_si) { bytes_.put(number_si); }
   void flag(bool yes) { bytes_.put(yes); }
   std::size_t size(std::size_t n) {
@@ -29,7 +32,14 @@ class In {
  public:
   explicit In(base::ByteReader& bytes) : bytes_(bytes) {}
   static constexpr bool kReads = true;
-  std::int64_t whole() { return bytes_.number(); }
+  // no run is so long that sums of its ticks and counts could run over; a number beyond that is damage
+  std::int64_t whole() {
+    const std::int64_t number = bytes_.number();
+    if (number > -kMostWhole && number < kMostWhole) return number;
+    broken_ = true;
+    return 0;
+  }
+  std::uint64_t bits() { return bytes_.word(); }
   double real() { return bytes_.real(); }
   bool flag() { return bytes_.flag(); }
   // a damaged length must not ask for all memory: nothing here is longer than a long run
@@ -172,6 +182,12 @@ void item(Io& io, T& value) {
     } else {
       io.real(value);
     }
+  } else if constexpr (std::is_same_v<T, std::uint64_t>) {
+    if constexpr (Io::kReads) {
+      value = io.bits();
+    } else {
+      io.bits(value);
+    }
   } else if constexpr (std::is_integral_v<T> || std::is_enum_v<T>) {
     if constexpr (Io::kReads) {
       value = static_cast<T>(io.whole());
@@ -182,6 +198,8 @@ void item(Io& io, T& value) {
     fields(io, value);
   }
 }
+
+bool is_count(std::int64_t n) { return n >= 0 && n <= kMostCount; }
 
 bool sound(const NeedsKey& key, const Rule& rule) {
   const bool records = !rule.keep_y || key.young_records.size() == key.young.size();
@@ -212,14 +230,25 @@ bool sound(const OrderState& state, std::size_t k) {
 }
 
 bool sound(const RoundsState& state, std::size_t items) {
-  return state.pass.size() < items && state.marks.size() == state.pass.size() &&
-         state.wrong_marks.size() == state.wrong_items.size() && state.wrong_at >= -1 &&
-         state.wrong_at < static_cast<std::int32_t>(state.wrong_items.size());
+  return is_count(state.slips) && is_count(state.complete) && is_count(state.conforming) && state.pass.size() < items &&
+         state.marks.size() == state.pass.size() && state.wrong_marks.size() == state.wrong_items.size() &&
+         state.wrong_at >= -1 && state.wrong_at < static_cast<std::int32_t>(state.wrong_items.size());
+}
+
+bool sound(const Tally& tally) {
+  return is_count(tally.cases) && is_count(tally.ok) && is_count(tally.bad) && is_count(tally.unknown) &&
+         is_count(tally.slips) && tally.cases == tally.ok + tally.bad + tally.unknown && tally.sum_ppm >= 0 &&
+         tally.sum_ppm <= tally.cases * kFullPpm && tally.min_ppm >= 0 && tally.min_ppm <= kFullPpm &&
+         tally.worst.size() <= 1;
 }
 
 bool sound_rule(const Rule& rule, const EngineState& state) {
   const auto slot = static_cast<std::size_t>(rule.slot);
   switch (rule.kind) {
+    case RuleKind::Must:
+    case RuleKind::Never:
+    case RuleKind::Count:
+      return is_count(state.presence[slot].n) && is_count(state.presence[slot].hits);
     case RuleKind::Needs: {
       const NeedsState& needs = state.needs[slot];
       bool good = sound(needs.only, rule) && needs.keys.size() == needs.key_values_si.size();
@@ -247,6 +276,7 @@ bool fits(const RuleProgram& program, const EngineState& state, const EngineStat
               state.measures.size() == fresh.measures.size() && state.rounds.size() == fresh.rounds.size() &&
               state.limits.size() == fresh.limits.size() && state.next >= 0 && state.tick >= 0;
   for (const Rule& rule : program.rules) good = good && sound_rule(rule, state);
+  for (std::size_t i = 0; good && i < n; ++i) good = sound(state.kept[i]) && sound(state.current[i]);
   return good;
 }
 

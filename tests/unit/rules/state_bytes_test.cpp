@@ -50,7 +50,7 @@ TEST_CASE("a damaged state is refused, or goes on without harm") {
     if (!rules::read_state(program, in).has_value()) ++refused;
   }
   CHECK(refused > 10);
-  for (int round = 0; round < 400; ++round) {
+  for (int round = 0; round < 1500; ++round) {
     std::string bytes = whole;
     // beyond the version and the fingerprint, anything may be wrong
     const std::size_t at = 16 + draws.below(bytes.size() - 16);
