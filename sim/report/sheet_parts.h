@@ -24,8 +24,8 @@ void add_notes(MarkSheet& sheet, const record::Marking& marking, std::string_vie
 std::string points_words(std::int64_t milli);
 /// "12:05" from ticks.
 std::string clock_words(base::Tick tick);
-/// A record in one line: which things, what holds, and the figure that the case judged (or the first few figures that are
-/// not nought). proof may be null.
+/// A record in one line: which things, what holds, and the figure that the case judged (or the first few figures that
+/// are not nought). proof may be null.
 std::string event_words(const event::Vocabulary& vocabulary, const event::Record& record, const rules::Case* proof,
                         std::string_view language);
 
