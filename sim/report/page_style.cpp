@@ -36,6 +36,7 @@ h3 { font-size: 13px; margin: 0 0 .5em; font-weight: 600; color: #4B5963; }
 figure { margin: 0; break-inside: avoid; }
 .curves { display: grid; grid-template-columns: repeat(3, 1fr); gap: 12px 18px; break-inside: avoid; margin-bottom: 1.2em; }
 .wide figure { margin: 1em 0 .4em; }
+.wide svg { max-width: 520px; }
 figcaption { font-size: 13px; color: #4B5963; margin-bottom: 4px; }
 svg { width: 100%; height: auto; display: block; font-family: inherit; }
 .square svg { max-width: 260px; margin: 0 auto; }

@@ -102,6 +102,10 @@ FindingLine finding(const record::Marking& marking, const rules::RuleResult& res
   line.points_milli = result.points_milli;
   line.what = rules::fill_text(marking.program, marking.report, result.rule, language);
   if (line.what.empty()) line.what = plain_words(marking, result, language);
+  // an item's word may stand first: sentences begin with a capital all the same
+  if (!line.what.empty() && line.what[0] >= 'a' && line.what[0] <= 'z') {
+    line.what[0] = static_cast<char>(line.what[0] - 'a' + 'A');
+  }
   const auto index = static_cast<std::size_t>(result.rule);
   if (index < marking.scenario.rule_lines.size()) {
     line.why = std::string(scenario::text_in(marking.scenario.rule_lines[index].why, language));
