@@ -62,6 +62,8 @@ Task do_tighten(Work& work, const Instruction& line) {
     plan.until = [from, clicks](const bench::HandSense& s) {
       return s.clicks > clicks || s.fastener_rad > from + kMostTurn_rad;
     };
+  } else if (line.says(Say::AllYouHave)) {
+    plan.until = [](const bench::HandSense&) { return false; };
   } else if (line.angle_rad) {
     const double angle = *line.angle_rad;
     plan.until = [from, angle](const bench::HandSense& s) { return s.fastener_rad - from >= angle; };
@@ -92,7 +94,7 @@ Task do_tighten(Work& work, const Instruction& line) {
     co_await pull(work, hand, plan);
   }
   co_await slacken(work, hand);
-  if (plan.stalled) {
+  if (plan.stalled && !line.says(Say::AllYouHave)) {
     co_await work.give_up("the bolt does not go that far with all that this grip gives", "take the tool made for it");
   }
   co_await draw_away(work, hand);

@@ -87,6 +87,7 @@ enum class Say : std::uint32_t {
   UnlessPatch = 1u << 23,
   AnyBolt = 1u << 24,
   ReadVerdict = 1u << 25,
+  AllYouHave = 1u << 26,
 };
 
 /// One instruction. Numbers left out are decided by the hand's skill.

@@ -27,6 +27,7 @@ struct Cause {
   const char* figure;  ///< pointer into the mark sheet's JSON
   Way way;
   const char* because;
+  const char* given = "";  ///< already so before the change
 };
 
 const std::vector<Cause>& causes() {
@@ -52,6 +53,11 @@ const std::vector<Cause>& causes() {
       {"rotor new rotor: worn = 0.2 mm", "/computed/joint/thickness_mm", Way::Down, "worn is thinner"},
       {"bolt new bolt 1: recess dirt = 0.9 mm", "/computed/bolts/0/last_torque_nm", Way::Down,
        "a packed recess takes the tool only part of the way; it slips before the figure"},
+      {"bolt new bolt 1: grade = 12.9", "/computed/bolts/0/last_torque_nm", Way::Up,
+       "harder steel bears more at the same shallow depth", "bolt new bolt 1: recess dirt = 0.9 mm"},
+      {"hands: strength = 90 %", "/computed/bolts/5/last_torque_nm", Way::Up,
+       "a straight driver gives what the hand has, and no more"},
+      {"hands: strength = 10 %", "/computed/bolts/5/last_torque_nm", Way::Down, "and a weaker hand gives less"},
   };
   return list;
 }
@@ -65,7 +71,10 @@ std::string file_text(const std::string& path) {
 
 // the mark sheet's own JSON of one run
 Json sheet_of(const scenario::DrawnScenario& scenario, const std::string& script) {
-  testing::JudgedJob job = testing::judge_job(script, scenario, hand::journeyman(), 1);
+  hand::HandSkill skill = hand::journeyman();
+  skill.pull_again_1 = 0.0;
+  skill.strength_percentile_1 = scenario.setup.strength_percentile_1;
+  testing::JudgedJob job = testing::judge_job(script, scenario, skill, 1);
   record::Marking marking;
   marking.scenario = scenario;
   marking.trace.records = job.work.bench.events();
@@ -102,7 +111,12 @@ int main() {
       std::printf("%s\n", done.error().sentence().c_str());
       continue;
     }
-    const double was = figure_of(before, cause.figure);
+    scenario::DrawnScenario given = drawn.value();
+    if (*cause.given != '\0') {
+      (void)testing::edit_setup(given.setup, cause.given).has_value();
+      (void)testing::edit_setup(changed.setup, cause.given).has_value();
+    }
+    const double was = figure_of(*cause.given != '\0' ? sheet_of(given, script) : before, cause.figure);
     const double is = figure_of(sheet_of(changed, script), cause.figure);
     const bool right = cause.way == Way::Up ? is > was : is < was;
     moved += right ? 1 : 0;
