@@ -14,6 +14,7 @@ using event::HandId;
 namespace {
 
 constexpr std::string_view kJob =
+    "pick recess 3 clean with the pick\n"
     "for each N of 1, 4, 2, 5, 3, 6:\n"
     "    crack bolt N with the key\n"
     "for each N of 1, 4, 2, 5, 3, 6:\n"
