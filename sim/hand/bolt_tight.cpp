@@ -12,7 +12,8 @@ constexpr double kMostTurn_rad = base::radians(420.0);   // further round, somet
 Task after_click(Work& work, HandId hand, const Instruction& line, Pull& plan) {
   const HandSkill& skill = work.skill();
   double over_rad = line.over_rad.value_or(0.0);
-  if (!line.over_rad && work.unit("pull again") < skill.pull_again_1) over_rad = base::radians(6.0);
+  const bool takes_care = line.over_rad || line.says(Say::NoFurther);
+  if (!takes_care && work.unit("pull again") < skill.pull_again_1) over_rad = base::radians(6.0);
   const double at_click = work.sense(hand).turn_rad;
   if (over_rad > 0.0) {
     plan.until = [at_click, over_rad](const bench::HandSense& s) { return s.turn_rad - at_click >= over_rad; };

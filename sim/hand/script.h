@@ -88,6 +88,7 @@ enum class Say : std::uint32_t {
   AnyBolt = 1u << 24,
   ReadVerdict = 1u << 25,
   AllYouHave = 1u << 26,
+  NoFurther = 1u << 27,
 };
 
 /// One instruction. Numbers left out are decided by the hand's skill.
