@@ -37,7 +37,8 @@ def figures(names):
             continue
         print(f'-- {name} ...', flush=True)
         outcome = tally.run_all([functools.partial(tally.figure, name, command)])[0]
-        print(f'   {outcome.last_line()}', flush=True)
+        if not outcome.failed:
+            print(f'   {outcome.last_line()}', flush=True)
         outcomes.append(outcome)
     return outcomes
 
