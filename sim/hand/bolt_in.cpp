@@ -84,6 +84,7 @@ Task strokes_in(Work& work, HandId hand, ThingId tool, const Instruction& line, 
   Pull plan;
   plan.rate_rad_s = base::radians(90.0);
   plan.press_n = press_of(work, line);
+  plan.press_more = !told_how(line);
   plan.until = [&work, bolt, gap_m, from](const bench::HandSense& s) {
     return s.bears || bench::see_bolt(*work.bench, bolt).head_gap_m <= gap_m ||
            s.fastener_rad > from + base::radians(170.0);
@@ -175,6 +176,7 @@ Task do_snug(Work& work, const Instruction& line) {
   Pull plan;
   plan.rate_rad_s = base::radians(40.0);
   plan.press_n = press_of(work, line);
+  plan.press_more = !told_how(line);
   // the patch drags before the head bears: what counts is the pull on top of that
   double drag_nm = 0.0;
   bool bore = false;

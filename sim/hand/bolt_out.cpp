@@ -6,6 +6,7 @@ namespace proofstand::hand {
 namespace {
 
 constexpr double kGivenWay_rad = base::radians(10.0);
+constexpr std::uint64_t kTries = 3;
 constexpr double kStroke_rad = base::radians(170.0);  // by the handle, before the fingers try again
 
 ThingId bolt_in(Work& work, BoltId bolt) { return bench::see_bolt(*work.bench, bolt).thing; }
@@ -20,6 +21,7 @@ Task strokes_out(Work& work, HandId hand, ThingId tool, const Instruction& line)
   plan.sense_1 = -1.0;
   plan.rate_rad_s = base::radians(100.0);
   plan.press_n = press_of(work, line);
+  plan.press_more = !told_how(line);
   plan.until = [&work, bolt, from](const bench::HandSense& s) {
     return s.fastener_rad < from - kStroke_rad || bolt_in(work, bolt) == kNoThing;
   };
@@ -67,27 +69,32 @@ Task do_crack(Work& work, const Instruction& line) {
     co_await work.give_up("there is no bolt in that hole", "name a position that holds one");
   }
   co_await steady_wheel(work, line);
-  co_await seat(work, hand, tool, Grip::Handle, line);
-  const std::int64_t slips = work.sense(hand).slips;
-  Pull plan;
-  plan.sense_1 = -1.0;
-  plan.rate_rad_s = line.rate_rad_s.value_or(base::radians(45.0));
-  plan.press_n = press_of(work, line);
-  plan.until = [slips](const bench::HandSense& s) { return s.fastener_rad < -kGivenWay_rad || s.slips > slips; };
-  co_await pull(work, hand, plan);
-  const bool slipped = work.sense(hand).slips > slips;
-  co_await slacken(work, hand);
-  // told to hold it badly: a slip ends the line; else the first slip is reason enough to stop and say so
-  const bool told_how = line.force_n || line.tilt_rad || line.share_1;
-  if (slipped && !told_how) {
-    co_await work.give_up("the tool slipped in the recess",
-                          "clean the recess and press home, or leave the bolt and report it");
+  bool slipped = true;
+  bool stalled = false;
+  // a slip felt: off, set in anew and straighter, pressed with all there is; unless told to hold it badly
+  for (std::uint64_t attempt = 0; slipped && attempt < kTries; ++attempt) {
+    co_await seat(work, hand, tool, Grip::Handle, line, attempt);
+    const std::int64_t slips = work.sense(hand).slips;
+    Pull plan;
+    plan.sense_1 = -1.0;
+    plan.rate_rad_s = line.rate_rad_s.value_or(base::radians(45.0));
+    plan.press_n = press_of(work, line);
+    plan.press_more = !told_how(line);
+    plan.until = [slips](const bench::HandSense& s) { return s.fastener_rad < -kGivenWay_rad || s.slips > slips; };
+    co_await pull(work, hand, plan);
+    slipped = work.sense(hand).slips > slips;
+    stalled = plan.stalled;
+    co_await slacken(work, hand);
+    co_await draw_away(work, hand);
+    if (told_how(line)) break;
   }
-  if (plan.stalled) {
+  if (slipped && !told_how(line)) {
+    co_await work.give_up("the tool slips in the recess", "leave the bolt and report it");
+  }
+  if (stalled) {
     co_await work.give_up("the bolt did not give",
                           "take a longer arm, hold the wheel, or leave the bolt and report it");
   }
-  co_await draw_away(work, hand);
 }
 
 Task do_run_out(Work& work, const Instruction& line) {

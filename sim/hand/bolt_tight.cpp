@@ -8,6 +8,29 @@ namespace {
 constexpr double kTakeUpLead_rad = base::radians(22.0);  // up to here the cord is taken up quickly
 constexpr double kMostTurn_rad = base::radians(420.0);   // further round, something is wrong
 
+using Reached = std::function<bool(const bench::HandSense&)>;
+
+// when a line's pull has gone far enough; empty when the line does not say
+Reached reached_when(Work& work, const Instruction& line, double from_rad, std::int64_t clicks) {
+  if (line.says(Say::ToClick)) {
+    return [from_rad, clicks](const bench::HandSense& s) {
+      return s.clicks > clicks || s.fastener_rad > from_rad + kMostTurn_rad;
+    };
+  }
+  if (line.says(Say::AllYouHave)) return [](const bench::HandSense&) { return false; };
+  if (line.angle_rad) {
+    const double angle = *line.angle_rad;
+    return [from_rad, angle](const bench::HandSense& s) { return s.fastener_rad - from_rad >= angle; };
+  }
+  if (line.torque_nm) {
+    // by feel, off by as much as this hand usually is
+    const double feel = work.skill().feel_bias_1 * base::exp_1(work.skill().feel_sd_1 * work.normal("feel"));
+    const double aim = *line.torque_nm * feel;
+    return [aim](const bench::HandSense& s) { return s.torque_nm >= aim; };
+  }
+  return {};
+}
+
 // pulls on after a click: as told, as a novice does now and then, or only as long as it takes to react
 Task after_click(Work& work, HandId hand, const Instruction& line, Pull& plan) {
   const HandSkill& skill = work.skill();
@@ -57,27 +80,13 @@ Task do_tighten(Work& work, const Instruction& line) {
   plan.rate_rad_s = line.rate_rad_s.value_or(work.skill().wrench_speed_rad_s);
   plan.careful_lead_rad = line.rate_rad_s ? 0.0 : kTakeUpLead_rad;
   plan.press_n = press_of(work, line);
-  const double from = work.sense(hand).fastener_rad;
+  plan.press_more = !told_how(line);
   const std::int64_t clicks = work.sense(hand).clicks;
-  if (line.says(Say::ToClick)) {
-    plan.until = [from, clicks](const bench::HandSense& s) {
-      return s.clicks > clicks || s.fastener_rad > from + kMostTurn_rad;
-    };
-  } else if (line.says(Say::AllYouHave)) {
-    plan.until = [](const bench::HandSense&) { return false; };
-  } else if (line.angle_rad) {
-    const double angle = *line.angle_rad;
-    plan.until = [from, angle](const bench::HandSense& s) { return s.fastener_rad - from >= angle; };
-  } else if (line.torque_nm) {
-    // by feel, off by as much as this hand usually is
-    const double feel = work.skill().feel_bias_1 * base::exp_1(work.skill().feel_sd_1 * work.normal("feel"));
-    const double aim = *line.torque_nm * feel;
-    plan.until = [aim](const bench::HandSense& s) { return s.torque_nm >= aim; };
-  } else {
+  const Reached reached = reached_when(work, line, work.sense(hand).fastener_rad, clicks);
+  if (!reached) {
     co_await work.give_up("how far is not said", "add \"until it clicks\", \"to 3 N·m\" or \"by 90°\"");
   }
   const std::int64_t slips = work.sense(hand).slips;
-  const auto reached = plan.until;
   plan.until = [reached, slips](const bench::HandSense& s) { return reached(s) || s.slips > slips; };
   co_await pull(work, hand, plan);
   if (line.says(Say::ToClick) && work.sense(hand).clicks > clicks) {

@@ -55,11 +55,16 @@ Task pull(Work& work, HandId hand, Pull& plan) {
   base::Tick moved = work.now();
   const base::Tick began = work.now();
   const double dt_s = base::seconds(kEvery);
+  bool pressed_more = false;
   while (true) {
     s = work.sense(hand);
     if (plan.until(s)) {
       plan.done = true;
       co_return;
+    }
+    if (plan.press_more && !pressed_more && !s.home) {
+      pressed_more = true;
+      work.act(event::make_aim_along(0, hand, press_aim_um(kFullPress_n)));
     }
     if (size(s.turn_rad - stood_at) > kMoved_rad || size(end - s.turn_rad) < plan.most_lead_rad - 0.02) {
       stood_at = s.turn_rad;

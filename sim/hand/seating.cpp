@@ -26,22 +26,23 @@ double press_of(Work& work, const Instruction& line) {
   return kFirmPress_n * base::clamp_1(share, 0.05, 1.0);
 }
 
-Task seat(Work& work, HandId hand, ThingId tool, Grip grip, const Instruction& line) {
+bool told_how(const Instruction& line) { return line.force_n || line.tilt_rad || line.share_1; }
+
+Task seat(Work& work, HandId hand, ThingId tool, Grip grip, const Instruction& line, std::uint64_t attempt) {
   if (!rests_at(work, hand, PlaceKind::BoltRecess, line.bolt) || work.sense(hand).holding != tool) {
     co_await draw_away(work, hand);
     co_await take(work, hand, tool, grip);
-    const double sd_rad = work.skill().tool_tilt_sd_rad;
+    const double tilt_rad = work.skill().tool_tilt_sd_rad * work.normal("tool tilt", attempt);
     Pose pose;
     pose.thing = owner_of(work, PlaceKind::BoltRecess, kNoThing);
     pose.place = PlaceKind::BoltRecess;
     pose.bolt = line.bolt;
-    pose.tilt_x_urad = micro(line.tilt_rad ? *line.tilt_rad : sd_rad * work.normal("tool tilt", 0));
-    pose.tilt_y_urad = micro(line.tilt_rad ? 0.0 : sd_rad * work.normal("tool tilt", 1));
+    pose.tilt_x_urad = micro(line.tilt_rad ? *line.tilt_rad : tilt_rad / static_cast<double>(1 + attempt));
     co_await bring(work, hand, pose);
   } else {
     co_await grip_at(work, hand, grip);
   }
-  co_await press(work, hand, press_of(work, line));
+  co_await press(work, hand, attempt == 0 ? press_of(work, line) : kFirmPress_n);
 }
 
 }  // namespace proofstand::hand

@@ -77,7 +77,8 @@ void draw_orders(Lines& lines, Luck& luck) {
 void draw_figures(Lines& lines, Luck& luck, std::string& said) {
   const int rate = static_cast<int>(luck.between("rate", 5.0, 11.0));
   const std::string radius = base::text_fixed(luck.between("radius", 71.0, 73.0), 1);
-  const std::string snug = base::text_fixed(luck.between("snug", 1.2, 2.3), 1);
+  // less than this on top of a patch's drag does not hold the rotor where it was turned to
+  const std::string snug = base::text_fixed(luck.between("snug", 1.4, 2.3), 1);
   const int wipes = 2 + static_cast<int>(luck.below("wipes", 3));
   const bool key = luck.chance("run with key", 0.15);
   const std::vector<std::string> grips = {"arms", "inner edge", "edge"};
