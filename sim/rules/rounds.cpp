@@ -1,4 +1,5 @@
-// rounds: every item of a set in some order, in passes. A pass collects items until all have been seen.
+// rounds: every item of a set in some order, in passes. A pass collects items until all have been seen; its last item
+// taken again at once belongs to it still.
 #include <algorithm>
 
 #include "sim/rules/kinds.h"
@@ -52,6 +53,7 @@ void end_pass(const Work& work, const Happening& now, RoundsState& state) {
   state.best_ppm.insert(at, fit_ppm);
   if (static_cast<std::int32_t>(state.best_ppm.size()) > rule.passes) state.best_ppm.pop_back();
   state.seen = 0;
+  state.last = state.pass.back();
   state.pass.clear();
   state.marks.clear();
   announce(work, now, state.complete);
@@ -109,7 +111,9 @@ void take_rounds(const Work& work, const Happening& now) {
   ++state.x;
   const auto item = static_cast<std::uint8_t>(value_si);
   const std::uint64_t bit = std::uint64_t{1} << item;
-  if ((state.seen & bit) != 0) {
+  // the item that ended a pass, taken once more at once, was only looked after
+  const bool looked_after = state.pass.empty() && state.last == item && work.rule.set_size > 1;
+  if ((state.seen & bit) != 0 || looked_after) {
     ++state.slips;
     return;
   }

@@ -144,6 +144,7 @@ struct RoundsState {
   std::vector<Mark> wrong_marks;
   std::int32_t wrong_number = 0;  ///< which pass that was, from 1
   std::int32_t wrong_at = -1;     ///< index of its first wrong item
+  std::int32_t last = -1;         ///< item that ended the pass before: taken again at once it begins no new one
 };
 
 /// within, recur.

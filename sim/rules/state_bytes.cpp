@@ -149,7 +149,7 @@ void fields(Io& io, MeasureState& s) {
 template <class Io>
 void fields(Io& io, RoundsState& s) {
   items(io, s.seen, s.pass, s.marks, s.x, s.complete, s.conforming, s.slips, s.settled, s.best_ppm, s.good_items,
-        s.good_marks, s.wrong_items, s.wrong_marks, s.wrong_number, s.wrong_at);
+        s.good_marks, s.wrong_items, s.wrong_marks, s.wrong_number, s.wrong_at, s.last);
 }
 template <class Io>
 void fields(Io& io, LimitState& s) {

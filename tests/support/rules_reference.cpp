@@ -358,7 +358,7 @@ class Reference {
   }
 
   void rounds(const Segment& g) {
-    std::vector<int> pass;
+    std::vector<int> pass, before;
     int x = 0, complete = 0, good = 0;
     std::int64_t slips = 0;
     Tick settled = g.tb;
@@ -366,7 +366,8 @@ class Reference {
       if (!is(rule_.x, i)) continue;
       ++x;
       const int item = static_cast<int>(f(i, rule_.item));
-      if (std::find(pass.begin(), pass.end(), item) != pass.end()) {
+      const bool again = pass.empty() && !before.empty() && before.back() == item && rule_.set_size > 1;
+      if (again || std::find(pass.begin(), pass.end(), item) != pass.end()) {
         ++slips;
         continue;
       }
@@ -376,6 +377,7 @@ class Reference {
       const bool fits = conforms(pass);
       if (fits && ++good == rule_.passes && !rule_.strict) settled = t(i);
       if (!fits && rule_.strict && complete - good == 1) settled = t(i);
+      before = pass;
       pass.clear();
     }
     if (x == 0 && rule_.if_any) return;

@@ -104,6 +104,8 @@ std::vector<Golden> golden_table() {
       {"rounds", opposite(2), "0:T#0 1:T#3 2:T#1 3:T#4 4:T#2 5:T#5 6:T#2 7:T#5 8:T#0 9:T#3 10:T#1 11:T#4 20", "ok"},
       {"rounds, second in a circle", opposite(2),
        "0:T#0 1:T#3 2:T#1 3:T#4 4:T#2 5:T#5 6:T#0 7:T#1 8:T#2 9:T#3 10:T#4 11:T#5 20", "bad"},
+      {"rounds, the last of a pass looked after", opposite(2),
+       "0:T#0 1:T#3 2:T#1 3:T#4 4:T#2 5:T#5 6:T#5 7:T#2 8:T#5 9:T#0 10:T#3 11:T#1 12:T#4 20", "ok"},
       {"rounds, repeat in a pass", opposite(1), "0:T#0 1:T#3 2:T#3 3:T#1 4:T#4 5:T#2 6:T#5 20", "ok"},
   };
 }
