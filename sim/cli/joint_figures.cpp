@@ -37,7 +37,7 @@ constexpr GradeWord kGrades[] = {{"8.8", BoltClass::Steel8_8},
                                  {"12.9", BoltClass::Steel12_9},
                                  {"A2-70", BoltClass::StainlessA2_70}};
 
-// coarse pitches of ISO 261 [mm], for "M5" without one
+// coarse pitches of ISO 261 [mm], for "M5" without one; from memory
 struct Coarse {
   double diameter_mm;
   double pitch_mm;
