@@ -47,8 +47,9 @@ Task bring_bolt(Work& work, HandId hand, ThingId bolt, const Instruction& line, 
   pose.place = PlaceKind::Hole;
   pose.bolt = line.bolt;
   pose.u_um = micro(line.offset_m.value_or(0.0));
-  pose.tilt_x_urad = micro(line.tilt_rad ? *line.tilt_rad : sd_rad * work.normal("start tilt", 2 * attempt));
-  pose.tilt_y_urad = micro(line.tilt_rad ? 0.0 : sd_rad * work.normal("start tilt", 2 * attempt + 1));
+  // held straighter each time it has to be done again
+  const double tilt_rad = sd_rad * work.normal("start tilt", attempt) / static_cast<double>(1 + attempt);
+  pose.tilt_x_urad = micro(line.tilt_rad ? *line.tilt_rad : tilt_rad);
   co_await bring(work, hand, pose);
 }
 
@@ -116,7 +117,7 @@ Task do_start(Work& work, const Instruction& line) {
     if (turn_back) co_await find_start(work, hand);
     co_await turn_in(work, hand, turns, stiff);
     // told how to start it: so be it; else stiff early means out again and anew
-    if (line.tilt_rad || !journeyman_feel(work)) break;
+    if (line.tilt_rad) break;
     if (stiff) {
       co_await back_out(work, hand);
       turn_back = true;

@@ -6,7 +6,8 @@ namespace proofstand::hand {
 namespace {
 
 constexpr double kTakeUpLead_rad = base::radians(22.0);  // up to here the cord is taken up quickly
-constexpr double kMostTurn_rad = base::radians(420.0);   // further round, something is wrong
+constexpr std::uint64_t kTries = 3;
+constexpr double kMostTurn_rad = base::radians(420.0);  // further round, something is wrong
 
 using Reached = std::function<bool(const bench::HandSense&)>;
 
@@ -75,23 +76,30 @@ Task do_tighten(Work& work, const Instruction& line) {
     co_return;
   }
   co_await steady_wheel(work, line);
-  co_await seat(work, hand, tool, Grip::Handle, line);
   Pull plan;
-  plan.rate_rad_s = line.rate_rad_s.value_or(work.skill().wrench_speed_rad_s);
-  plan.careful_lead_rad = line.rate_rad_s ? 0.0 : kTakeUpLead_rad;
-  plan.press_n = press_of(work, line);
-  plan.press_more = !told_how(line);
-  const std::int64_t clicks = work.sense(hand).clicks;
-  const Reached reached = reached_when(work, line, work.sense(hand).fastener_rad, clicks);
-  if (!reached) {
-    co_await work.give_up("how far is not said", "add \"until it clicks\", \"to 3 N·m\" or \"by 90°\"");
-  }
-  const std::int64_t slips = work.sense(hand).slips;
-  plan.until = [reached, slips](const bench::HandSense& s) { return reached(s) || s.slips > slips; };
-  co_await pull(work, hand, plan);
-  if (line.says(Say::ToClick) && work.sense(hand).clicks > clicks) {
-    work.memory.clicked = line.count_1.value_or(1.0) <= 1.0;
-    co_await after_click(work, hand, line, plan);
+  // a slip felt: off, set in anew and straighter; unless told to hold it badly
+  for (std::uint64_t attempt = 0; attempt < kTries; ++attempt) {
+    co_await seat(work, hand, tool, Grip::Handle, line, attempt);
+    plan = {};
+    plan.rate_rad_s = line.rate_rad_s.value_or(work.skill().wrench_speed_rad_s);
+    plan.careful_lead_rad = line.rate_rad_s ? 0.0 : kTakeUpLead_rad;
+    plan.press_n = press_of(work, line);
+    plan.press_more = !told_how(line);
+    const std::int64_t clicks = work.sense(hand).clicks;
+    const Reached reached = reached_when(work, line, work.sense(hand).fastener_rad, clicks);
+    if (!reached) {
+      co_await work.give_up("how far is not said", "add \"until it clicks\", \"to 3 N·m\" or \"by 90°\"");
+    }
+    const std::int64_t slips = work.sense(hand).slips;
+    plan.until = [reached, slips](const bench::HandSense& s) { return reached(s) || s.slips > slips; };
+    co_await pull(work, hand, plan);
+    if (line.says(Say::ToClick) && work.sense(hand).clicks > clicks) {
+      work.memory.clicked = line.count_1.value_or(1.0) <= 1.0;
+      co_await after_click(work, hand, line, plan);
+    }
+    if (work.sense(hand).slips == slips || told_how(line)) break;
+    co_await slacken(work, hand);
+    co_await draw_away(work, hand);
   }
   // told to click again: eased off and pulled anew without taking the tool away
   for (double more = line.count_1.value_or(1.0); more > 1.0 && !plan.stalled; more -= 1.0) {

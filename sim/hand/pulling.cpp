@@ -65,6 +65,7 @@ Task pull(Work& work, HandId hand, Pull& plan) {
     if (plan.press_more && !pressed_more && !s.home) {
       pressed_more = true;
       work.act(event::make_aim_along(0, hand, press_aim_um(kFullPress_n)));
+      work.act(event::make_tip(0, hand, 0, 0));
     }
     if (size(s.turn_rad - stood_at) > kMoved_rad || size(end - s.turn_rad) < plan.most_lead_rad - 0.02) {
       stood_at = s.turn_rad;

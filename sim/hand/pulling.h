@@ -17,7 +17,7 @@ struct Pull {
   double careful_lead_rad = 0.0;            ///< below this lead the cord is taken up quickly first; 0: never
   double most_lead_rad = kFullLead_rad;     ///< no harder than this
   double press_n = 0.0;                     ///< press kept up after a fresh grip; 0: none
-  bool press_more = false;                  ///< felt to ride up, the tool is pressed with all there is
+  bool press_more = false;  ///< felt to ride up, the tool is pressed with all there is and held straight
   std::function<bool(const bench::HandSense&)> until;
   bool done = false;     ///< `until` came true
   bool stalled = false;  ///< as hard as allowed, and nothing moved for a second
