@@ -59,6 +59,7 @@ std::string sealed_anew(std::string_view bytes) {
     const record::Link old = record::link_of(previous, line);
     std::string object(old.seal == record::Seal::Missing ? line : old.before);
     if (object.empty() || object.back() != '}') object += '}';
+    if (object.size() <= 2) object = "{ }";  // a seal needs an object to stand in
     const std::string now = record::sealed(previous, object);
     previous = std::string(record::link_of(previous, now).hash);
     out += now + '\n';
