@@ -96,11 +96,11 @@ std::string bolt_table(const MarkSheet& sheet) {
               "</td></tr>";
       continue;
     }
-    rows += "<tr><td>" + number + "</td><td class=\"number\">" +
-            quantity_words(bolt.last_torque_nm, Dimension::Torque) + "</td><td class=\"number\">" +
-            base::text_fixed(bolt.preload_n / 1000.0, 2) + " kN</td><td class=\"number\">" +
-            base::text_fixed(bolt.clamp_n / 1000.0, 2) + " kN</td><td>" + escaped(bolt.locker) + "</td><td class=\"" +
-            (remarks.empty() ? "" : "off") + "\">" + escaped(remarks) + "</td></tr>";
+    rows += "<tr><td>" + number + "</td><td class=\"number\">" + base::text_fixed(bolt.last_torque_nm, 2) + " N·m" +
+            "</td><td class=\"number\">" + base::text_fixed(bolt.preload_n / 1000.0, 2) +
+            " kN</td><td class=\"number\">" + base::text_fixed(bolt.clamp_n / 1000.0, 2) + " kN</td><td>" +
+            escaped(bolt.locker) + "</td><td class=\"" + (remarks.empty() ? "" : "off") + "\">" + escaped(remarks) +
+            "</td></tr>";
   }
   return element("table", "", rows);
 }
