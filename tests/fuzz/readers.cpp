@@ -58,7 +58,8 @@ std::string sealed_anew(std::string_view bytes) {
     bytes.remove_prefix(end == std::string_view::npos ? bytes.size() : end + 1);
     const record::Link old = record::link_of(previous, line);
     std::string object(old.seal == record::Seal::Missing ? line : old.before);
-    if (object.empty() || object.back() != '}') object += '}';
+    if (object.size() < 2 || object.front() != '{') object.insert(0, "{\"x\":");
+    if (object.back() != '}') object += '}';
     if (object.size() <= 2) object = "{ }";  // a seal needs an object to stand in
     const std::string now = record::sealed(previous, object);
     previous = std::string(record::link_of(previous, now).hash);
