@@ -52,7 +52,7 @@ int look_at(const bench::Bench& bench, const Look& look) {
     std::ofstream(look.path, std::ios::binary).write(bytes.data(), static_cast<std::streamsize>(bytes.size()));
     return 0;
   }
-  const auto other = bench::Bench::restore(bench.setup(), file_text(look.path), {});
+  const auto other = bench::Bench::restore(bench.setup(), file_text(look.path), bench.events());
   if (!other) {
     std::fprintf(stderr, "%s\n", other.error().sentence().c_str());
     return 1;
