@@ -67,14 +67,20 @@ Task do_move_wheel(Work& work, const Instruction& line) {
 
 Task do_spin_wheel(Work& work, const Instruction& line) {
   const HandId hand = work.memory.main;
-  co_await free_both(work);
-  co_await touch(work, hand, tyre_of(work));
-  const double rate = line.rate_rad_s.value_or(kSpin_rad_s) * (line.says(Say::Backwards) ? -1.0 : 1.0);
-  work.act(event::make_throw(0, hand, micro(rate)));
-  co_await work.pause(60);
-  work.at(hand) = {};
-  const base::Tick began = work.now();
   const double longest_s = line.time_s.value_or(kLongestSpin_s);
+  base::Tick began = work.now();
+  if (!work.memory.thrown) {
+    // no hand near a wheel that turns already: it comes to rest by itself
+    while (bench::see_wheel_turning(*work.bench)) co_await work.pause(120);
+    co_await free_both(work);
+    co_await touch(work, hand, tyre_of(work));
+    const double rate = line.rate_rad_s.value_or(kSpin_rad_s) * (line.says(Say::Backwards) ? -1.0 : 1.0);
+    work.memory.thrown = true;
+    work.act(event::make_throw(0, hand, micro(rate)));
+    co_await work.pause(60);
+    work.at(hand) = {};
+    began = work.now();
+  }
   while (bench::see_wheel_turning(*work.bench) && base::seconds(work.now() - began) < longest_s) {
     co_await work.pause(120);
   }

@@ -137,6 +137,7 @@ struct ModelledHand::Inside {
       task = Task();
       work.waiting = {};
       work.memory.clicked = false;
+      work.memory.thrown = false;
       ++at;
     }
   }

@@ -53,6 +53,7 @@ struct Memory {
   std::vector<Readings> readings;
   double runout_m = 0.0;
   bool runout_read = false;
+  bool thrown = false;       ///< the line under way has thrown the wheel; only watching is left of it
   bool clicked = false;      ///< the line under way has had its click; only letting go was left of it
   bool ruined_seen = false;  ///< a drive recess that has lost its lobes was looked into
   bool locker_used = false;  ///< liquid locker was put on a thread or into a hole
