@@ -83,7 +83,8 @@ Task do_touch(Work& work, const Instruction& line) {
   const HandId hand = work.hand_of(line.hand, work.memory.main);
   forget_hold(work, hand);
   Pose pose = pose_of(work, line);
-  if (!line.length_m) pose.u_um = micro(0.072);  // the middle of a track; nothing elsewhere
+  // about the middle of a track, as well as this hand aims; elsewhere it means nothing
+  if (!line.length_m) pose.u_um = micro(0.072 + work.skill().point_sd_m * work.normal("point"));
   co_await touch(work, hand, pose);
   co_await work.pause_s(line.time_s.value_or(kTouch_s));
   co_await draw_away(work, hand);
