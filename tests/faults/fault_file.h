@@ -13,6 +13,7 @@
 // repeated.
 #pragma once
 
+#include <cstdint>
 #include <string>
 #include <vector>
 

@@ -1,6 +1,7 @@
 // A script worked on a drawn scenario and judged by its rules, straight from the bench's events.
 #pragma once
 
+#include <cstdint>
 #include <string>
 #include <string_view>
 #include <vector>

@@ -2,6 +2,8 @@
 // close. Every draw is a function of the seed, so a failure can be repeated from the number it prints.
 #pragma once
 
+#include <cstdint>
+
 #include "tests/support/rules_toy.h"
 
 namespace proofstand::testing {

@@ -2,6 +2,7 @@
 // from record to record. The engine must agree with it. Knows no unknown values and no composites.
 #pragma once
 
+#include <cstdint>
 #include <vector>
 
 #include "sim/event/record.h"

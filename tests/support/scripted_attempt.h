@@ -1,6 +1,7 @@
 // Scripts worked into attempts in memory, as the command does it with files, for tests of records.
 #pragma once
 
+#include <cstdint>
 #include <memory>
 #include <string>
 #include <string_view>

@@ -1,6 +1,7 @@
 // A script worked on a bench of its own, for tests: the bench afterwards, and why it got stuck if it did.
 #pragma once
 
+#include <cstdint>
 #include <string>
 #include <string_view>
 #include <vector>
