@@ -2,21 +2,19 @@
 // the same script, hand and seed show it. A simulator whose marks follow the gesture instead of the parts fails here.
 #include <cstdio>
 #include <fstream>
-#include <nlohmann/json.hpp>
 #include <sstream>
 #include <string>
 #include <vector>
 
-#include "sim/record/marking.h"
-#include "sim/report/make_mark_sheet.h"
-#include "sim/report/mark_sheet_text.h"
-#include "tests/support/judged_job.h"
+#include "tests/causes/manners.h"
+#include "tests/causes/sheet_of_run.h"
 #include "tests/support/setup_edit.h"
 
 namespace {
 
 using namespace proofstand;
-using Json = nlohmann::json;
+using testing::figure_of;
+using testing::sheet_of_run;
 
 const std::string kRoot = PROOFSTAND_ROOT;
 
@@ -69,27 +67,6 @@ std::string file_text(const std::string& path) {
   return text.str();
 }
 
-// the mark sheet's own JSON of one run
-Json sheet_of(const scenario::DrawnScenario& scenario, const std::string& script) {
-  hand::HandSkill skill = hand::journeyman();
-  skill.pull_again_1 = 0.0;
-  skill.strength_percentile_1 = scenario.setup.strength_percentile_1;
-  testing::JudgedJob job = testing::judge_job(script, scenario, skill, 1);
-  record::Marking marking;
-  marking.scenario = scenario;
-  marking.trace.records = job.work.bench.events();
-  marking.trace.end_tick = job.work.bench.tick();
-  marking.trace.end = job.work.bench.over() ? job.work.bench.end_reason() : event::EndReason::Aborted;
-  marking.report = job.report;
-  marking.program = std::move(job.program);
-  return Json::parse(report::mark_sheet_json(report::make_mark_sheet(marking, "en")));
-}
-
-double figure_of(const Json& sheet, const char* pointer) {
-  const Json& value = sheet.at(Json::json_pointer(pointer));
-  return value.is_number() ? value.get<double>() : 0.0;
-}
-
 }  // namespace
 
 int main() {
@@ -102,7 +79,7 @@ int main() {
   const std::string script = file_text(kRoot + "/tests/causes/plain.hand");
   const auto drawn = scenario::draw_variant(*loaded.file, 0, 1);
   if (!drawn.has_value()) return 1;
-  const Json before = sheet_of(drawn.value(), script);
+  const nlohmann::json before = sheet_of_run(drawn.value(), script);
   std::size_t moved = 0;
   for (const Cause& cause : causes()) {
     scenario::DrawnScenario changed = drawn.value();
@@ -116,13 +93,17 @@ int main() {
       (void)testing::edit_setup(given.setup, cause.given).has_value();
       (void)testing::edit_setup(changed.setup, cause.given).has_value();
     }
-    const double was = figure_of(*cause.given != '\0' ? sheet_of(given, script) : before, cause.figure);
-    const double is = figure_of(sheet_of(changed, script), cause.figure);
+    const double was = figure_of(*cause.given != '\0' ? sheet_of_run(given, script) : before, cause.figure);
+    const double is = figure_of(sheet_of_run(changed, script), cause.figure);
     const bool right = cause.way == Way::Up ? is > was : is < was;
     moved += right ? 1 : 0;
     std::printf("%-42s %-36s %12.5g -> %-12.5g %s: %s\n", cause.edit, cause.figure, was, is,
                 right ? "as it should" : "WRONG WAY", cause.because);
   }
-  std::printf("causes %zu/%zu move as they should\n", moved, causes().size());
-  return moved == causes().size() ? 0 : 1;
+  const testing::MannerTally manners =
+      testing::try_manners(*loaded.file, file_text(kRoot + "/tests/causes/manner.hand"));
+  moved += manners.right;
+  const std::size_t all = causes().size() + manners.all;
+  std::printf("causes %zu/%zu move as they should\n", moved, all);
+  return moved == all ? 0 : 1;
 }
