@@ -136,6 +136,55 @@ TEST_CASE("rules: a strong scope judges no case that its weak sister does not") 
   });
 }
 
+TEST_CASE("rules: of two records at one moment, one that no rule reads may come first or last") {
+  for_random_pairs(1500, [](const rules::RuleSpec& spec, const event::Trace& trace, Draws& draws) {
+    if (trace.records.empty()) return;
+    const auto at = static_cast<std::ptrdiff_t>(draws.below(trace.records.size()));
+    event::Record other;
+    other.kind = 'Q' - 'A';
+    other.tick = trace.records[static_cast<std::size_t>(at)].tick;
+    event::Trace before = trace, after = trace;
+    before.records.insert(before.records.begin() + at, other);
+    after.records.insert(after.records.begin() + at + 1, other);
+    const rules::RuleProgram program = compiled({spec}, 4);
+    REQUIRE(said(result(program, before), false) == said(result(program, after), false));
+  });
+}
+
+TEST_CASE("rules: a run that goes on after a stretch has closed adds its cases to those before") {
+  std::uint64_t with_cases = 0;
+  for_random_pairs(2500, [&](rules::RuleSpec spec, const event::Trace& first, Draws& draws) {
+    // what remembers a fluent, or counts over the whole run, is not the sum of its stretches
+    static const std::vector<std::string> kOfEvents = {"must", "never", "needs", "leads", "order", "count"};
+    if (std::find(kOfEvents.begin(), kOfEvents.end(), spec.kind.text) == kOfEvents.end()) return;
+    for (const rules::SelectorSpec* selector : {&spec.x, &spec.y, &spec.voided_by}) {
+      if ((selector->event.text + selector->where.text).find("phi") != std::string::npos) return;
+    }
+    spec.scope = scope("from_to", on("A"), on("B"));
+    event::Trace closed = first;
+    event::Record closing;
+    closing.kind = 'B' - 'A';
+    closing.tick = closed.end_tick;
+    closed.records.push_back(closing);
+    const event::Trace second = random_trace(draws, 12);
+    event::Trace whole = closed;
+    for (event::Record record : second.records) {
+      if (record.kind == 26 && record.tick == 0) continue;  // the fluent's start is not told twice
+      record.tick += closed.end_tick;
+      whole.records.push_back(record);
+    }
+    whole.end_tick = closed.end_tick + second.end_tick;
+    const rules::RuleProgram program = compiled({spec}, 4);
+    const rules::RuleResult a = result(program, closed), b = result(program, second), both = result(program, whole);
+    INFO(said(a, false) << " | " << said(b, false) << " | " << said(both, false));
+    REQUIRE(both.cases == a.cases + b.cases);
+    REQUIRE(both.ok == a.ok + b.ok);
+    REQUIRE(both.bad == a.bad + b.bad);
+    with_cases += a.cases > 0 && b.cases > 0 ? 1 : 0;
+  });
+  CHECK(with_cases > 20);  // sums of nothing prove nothing
+}
+
 TEST_CASE("rules: looking in between changes nothing") {
   for_random_pairs(2000, [](const rules::RuleSpec& spec, const event::Trace& trace, Draws& draws) {
     const rules::RuleProgram program = compiled({spec}, 4);
