@@ -30,10 +30,8 @@ bool crosses(const World& world, const HandState& hand, const HoleState& hole) {
   return physics::start_crosses(start, thread.pitch_m, thread.pitch_diameter_m);
 }
 
-void catch_thread(const World& world, HandId hand, BoltId bolt) {
-  HoleState& hole = hole_of(world, bolt);
-  hole.crossed = crosses(world, world.hand(hand), hole);
-  hole.started = true;
+// nothing of an earlier run in and its pulls counts for the next
+void forget_pulls(HoleState& hole) {
   hole.turns_1 = 0.0;
   hole.phase_1 = 0.0;
   hole.preload_n = 0.0;
@@ -41,8 +39,15 @@ void catch_thread(const World& world, HandId hand, BoltId bolt) {
   hole.torque_nm = 0.0;
   hole.embed_m = 0.0;
   hole.snug = false;
-  hole.cracked = false;
   hole.rounds = 0;
+}
+
+void catch_thread(const World& world, HandId hand, BoltId bolt) {
+  HoleState& hole = hole_of(world, bolt);
+  hole.crossed = crosses(world, world.hand(hand), hole);
+  hole.started = true;
+  forget_pulls(hole);
+  hole.cracked = false;
   hole.set_locker_1 = 0.0;
   const BoltModel model = bolt_model(world, bolt, 0.0);
   hole.snug_turns_1 = model.bears_turns_1 - hole.gap_m / model.pitch_m;
@@ -89,16 +94,9 @@ void empty_hole(const World& world, BoltId bolt) {
   hole.caught_crossed_deep = false;
   hole.start_torque_nm = 0.0;
   hole.tilt_rad = 0.0;
-  hole.turns_1 = 0.0;
-  hole.phase_1 = 0.0;
   hole.phase_from_1 = 0.0;
-  hole.preload_n = 0.0;
-  hole.peak_n = 0.0;
-  hole.torque_nm = 0.0;
-  hole.embed_m = 0.0;
   hole.closed_m = 0.0;
-  hole.snug = false;
-  hole.rounds = 0;
+  forget_pulls(hole);
 }
 
 void take_into_fingers(const World& world, HandId hand, BoltId bolt) {

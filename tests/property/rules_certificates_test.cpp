@@ -58,8 +58,9 @@ TEST_CASE("rules: the checker refuses cases that were tampered with") {
   CHECK(refused * 100 > tried * 85);
 }
 
-TEST_CASE("rules: the records cited are enough for the same answer") {
+TEST_CASE("rules: the records cited are enough for the same answer, and none too many") {
   std::uint64_t tried = 0;
+  std::uint64_t dropped = 0;
   for (std::uint64_t seed = 1; seed <= 3000; ++seed) {
     Draws draws(seed);
     rules::RuleSpec spec = random_rule_of(draws, seed % 2 == 0 ? "needs" : "leads");
@@ -87,9 +88,22 @@ TEST_CASE("rules: the records cited are enough for the same answer") {
       ++tried;
       INFO("seed " << seed << ", case at " << made.anchor);
       REQUIRE(found);
+      // and none of them is there for nothing
+      for (std::size_t drop = 0; drop < few.records.size(); ++drop) {
+        if (static_cast<rules::Position>(drop) == anchor || few.records[drop].kind == 26) continue;
+        event::Trace fewer = few;
+        fewer.records.erase(fewer.records.begin() + static_cast<std::ptrdiff_t>(drop));
+        const rules::Position moved = static_cast<rules::Position>(drop) < anchor ? anchor - 1 : anchor;
+        const rules::RuleResult without = rules::judge(program, fewer).rules[0];
+        INFO("without cited record " << drop);
+        REQUIRE(std::none_of(without.ok_cases.begin(), without.ok_cases.end(),
+                             [&](const rules::Case& one) { return one.anchor == moved; }));
+        ++dropped;
+      }
     }
   }
   CHECK(tried > 200);
+  CHECK(dropped > 200);
 }
 
 }  // namespace proofstand::testing
