@@ -49,7 +49,8 @@ def faults_of(root):
             elif theirs:
                 header = theirs.group(1)
                 if header in doors:
-                    if not doors[header] & {path.name, '*'}:
+                    folders = {f'{part}/' for part in name.split('/')[2:-1]}
+                    if not doors[header] & ({path.name, '*'} | folders):
                         faults.append(f'{where}: only {" ".join(sorted(doors[header]))} may include <{header}>')
                 elif '/' in header or header.endswith(('.h', '.hpp')):
                     faults.append(f'{where}: <{header}> is not in the row of {floor} in sim/floors.txt')
@@ -59,12 +60,14 @@ def faults_of(root):
 
 
 if __name__ == '__main__':
-    TABLE = 'base | | sodium.h in hash.cpp\nphysics | base |\nreport | base | big/json.hpp in *\n'
+    TABLE = 'base | | sodium.h in hash.cpp\nphysics | base |\nreport | base | big/json.hpp in *, pane.h in window/\n'
     frame.judge(faults_of,
                 bad=[{'sim/floors.txt': TABLE, 'sim/base/a.h': '#include "sim/physics/b.h"\n'},
                      {'sim/floors.txt': TABLE, 'sim/base/a.h': '#include <unordered_map>\n'},
                      {'sim/floors.txt': TABLE, 'sim/base/a.cpp': '#include <sodium.h>\n'},
                      {'sim/floors.txt': TABLE, 'sim/physics/a.cpp': '#include "a.h"\n'},
+                     {'sim/floors.txt': TABLE, 'sim/report/panels/a.cpp': '#include <pane.h>\n'},
                      {'sim/floors.txt': TABLE, 'sim/attic/a.cpp': '\n'}],
                 good=[{'sim/floors.txt': TABLE, 'sim/base/hash.cpp': '#include <sodium.h>\n#include <vector>\n',
-                       'sim/physics/b.h': '#include "sim/base/a.h"\n', 'sim/report/c.cpp': '#include <big/json.hpp>\n'}])
+                       'sim/physics/b.h': '#include "sim/base/a.h"\n', 'sim/report/c.cpp': '#include <big/json.hpp>\n',
+                       'sim/report/window/d.cpp': '#include <pane.h>\n'}])
