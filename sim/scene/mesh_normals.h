@@ -7,6 +7,6 @@ namespace proofstand::scene {
 
 /// Normals averaged across edges flatter than split_rad, split at sharper ones. Works on any triangle soup: points
 /// within a micrometre count as one. Triangles without area are dropped.
-Mesh with_normals(const Mesh& mesh, float split_rad = 0.6F);
+Mesh with_normals(const Mesh& mesh, float split_rad = 0.7F);
 
 }  // namespace proofstand::scene
