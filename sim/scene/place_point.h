@@ -8,8 +8,9 @@
 namespace proofstand::scene {
 
 /// Frames of places: z looks out of the work, towards the hand.
-/// Faces of a rotor, its edge and arms: u radius [m], v angle [rad] from the frame's x axis, counter-clockwise.
-/// Tyre, rim, hub seat: u angle round [rad], v offset along z [m]. Everything else: u along x, v along y [m].
+/// Faces of a rotor, its edge and arms, the hub's seat: u radius [m], v angle [rad] from the frame's x axis,
+/// counter-clockwise. Tyre, rim: u offset along z [m], v angle round. Everything else: u along x, v along y [m].
+/// As in the actions, u counts micrometres and an angle is always v.
 struct PlacePoint {
   double u_1 = 0.0;
   double v_1 = 0.0;
