@@ -15,10 +15,12 @@ struct WorkFrame {
   float off_m = 0.0F;     ///< how far the hand stays off the work: 0 at it, 0.02 near, 0.06 hovering
   float turn_rad = 0.0F;  ///< how far the hand has turned about z since it took hold, counter-clockwise seen at it
   bool at_work = false;   ///< rests at a place (not near, not hovering, not on the way)
+  float share_1 = 1.0F;   ///< of the way of a motion under way: 1 when there is none
   const ScenePlace* place = nullptr;  ///< where it is; null when it is nowhere
 };
-/// places: those of everything but hands and held things. On the way the hand eases from its home to where it goes and
-/// back.
+/// A taking or putting back goes there in its first half and comes back in its second: from the middle on the thing is
+/// drawn where it will be. places: those of everything but hands and held things. On the way the hand eases from its
+/// home to where it goes and back.
 WorkFrame work_frame(const bench::Bench& bench, const std::vector<ScenePlace>& places, const std::vector<Hover>& hovers,
                      event::HandId hand);
 
