@@ -1,5 +1,6 @@
 #include "sim/desk/panels/paper.h"
 
+#include <imgui_internal.h>
 #include <implot.h>
 
 #include <algorithm>
@@ -39,12 +40,14 @@ constexpr Paper kDark = {colour(0x20282D),
 Paper g_paper = kLight;
 ImFont* g_body = nullptr;
 ImFont* g_strong = nullptr;
+std::vector<SeenItem> g_seen;
 
 void text_in(ImFont* face, float size, ImU32 ink, std::string_view words) {
   ImGui::PushFont(face, size);
   ImGui::PushStyleColor(ImGuiCol_Text, ink);
   ImGui::PushTextWrapPos(0.0F);
   ImGui::TextUnformatted(words.data(), words.data() + words.size());
+  note_item(words, false);
   ImGui::PopTextWrapPos();
   ImGui::PopStyleColor();
   ImGui::PopFont();
@@ -62,6 +65,21 @@ double luminance(ImU32 c) {
 ImVec4 vec(ImU32 c) { return ImGui::ColorConvertU32ToFloat4(c); }
 
 }  // namespace
+
+const std::vector<SeenItem>& items_seen() { return g_seen; }
+
+void forget_items() { g_seen.clear(); }
+
+void note_item(std::string_view words, bool pressable) {
+  const ImGuiWindow* window = ImGui::GetCurrentWindow();
+  const ImVec2 lo = ImGui::GetItemRectMin(), hi = ImGui::GetItemRectMax();
+  SeenItem item{window->RootWindow->Name, std::string(words), {lo.x, lo.y, hi.x - lo.x, hi.y - lo.y}, pressable, false};
+  // cut sideways: no card scrolls that way; downwards only where it does not scroll
+  const ImRect inner = window->InnerRect;
+  item.cut =
+      hi.x > inner.Max.x + 1.0F || ((window->Flags & ImGuiWindowFlags_NoScrollbar) != 0 && hi.y > inner.Max.y + 1.0F);
+  g_seen.push_back(std::move(item));
+}
 
 const Paper& paper() { return g_paper; }
 
@@ -182,6 +200,7 @@ bool button(const char* words, bool strong, bool wide, bool enabled) {
   const bool squeezed = wide && needed > inner && inner > 0.0F;
   if (squeezed) ImGui::PushFont(nullptr, ImGui::GetStyle().FontSizeBase * std::max(0.6F, inner / needed));
   const bool pressed = ImGui::Button(words, {width, tall});
+  note_item(words, enabled);
   if (squeezed) ImGui::PopFont();
   if (strong) ImGui::PopStyleColor(3);
   ImGui::EndDisabled();
@@ -191,6 +210,7 @@ bool button(const char* words, bool strong, bool wide, bool enabled) {
 bool link(const char* words) {
   ImGui::PushStyleColor(ImGuiCol_Text, g_paper.accent);
   const bool pressed = ImGui::TextLink(words);
+  note_item(words, true);
   ImGui::PopStyleColor();
   return pressed;
 }
@@ -204,6 +224,7 @@ bool key_link(const char* key, const char* words) {
   ImGui::PushID(words);
   const bool pressed = ImGui::InvisibleButton("key", {cap_w + pad + word.x + pad, tall});
   ImGui::PopID();
+  note_item(words, true);
   ImDrawList* draw = ImGui::GetWindowDrawList();
   if (ImGui::IsItemHovered()) {
     draw->AddRectFilled(ImGui::GetItemRectMin(), ImGui::GetItemRectMax(), g_paper.ground, u(6.0F));
@@ -226,6 +247,7 @@ bool choice(const char* words, bool chosen) {
   const float tall = std::max(u(36.0F), size.y + 2.0F * pad);
   const ImVec2 at = ImGui::GetCursorScreenPos();
   const bool pressed = ImGui::InvisibleButton(words, {w, tall});
+  note_item(words, true);
   ImDrawList* draw = ImGui::GetWindowDrawList();
   if (ImGui::IsItemHovered()) {
     draw->AddRectFilled(ImGui::GetItemRectMin(), ImGui::GetItemRectMax(), g_paper.ground, u(6.0F));

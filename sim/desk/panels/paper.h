@@ -5,6 +5,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "sim/desk/layout.h"
 
@@ -44,6 +45,20 @@ class Card {
   bool open_ = false;
   bool begun_ = false;
 };
+
+/// One thing that was drawn on a card: what a reader can have read out, and what tests aim at.
+struct SeenItem {
+  std::string card;
+  std::string words;
+  Rect at;  ///< [px]
+  bool pressable = false;
+  bool cut = false;  ///< its words did not fit
+};
+/// Everything drawn since the last forget_items(), in order.
+const std::vector<SeenItem>& items_seen();
+void forget_items();
+/// For items drawn by other means than those below: notes the last one.
+void note_item(std::string_view words, bool pressable);
 
 // type: sizes in u
 void text_small(std::string_view words);   ///< 14, secondary
