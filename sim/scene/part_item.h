@@ -11,6 +11,7 @@ namespace proofstand::scene {
 struct PartItem {
   Item item;                        ///< its `place` is filled in when the list is put together
   std::optional<ScenePlace> place;  ///< none: cannot be picked
+  bool same_place = false;          ///< belongs to the place of the item before it
 };
 using PartItems = std::vector<PartItem>;
 

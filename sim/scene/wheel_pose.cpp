@@ -5,6 +5,7 @@
 #include <glm/gtc/matrix_transform.hpp>
 
 #include "sim/base/math.h"
+#include "sim/bench/hand_motion.h"
 #include "sim/bench/wheel.h"
 #include "sim/scene/dimensions.h"
 #include "sim/scene/layout.h"
@@ -22,6 +23,11 @@ float thickness_m(const bench::Bench& bench, event::ThingId rotor) {
   return static_cast<float>(setup.rotors[setup.things[event::index_of(rotor)].part].thickness_new_m);
 }
 
+glm::vec3 wheel_middle(bench::WheelAt at) {
+  if (at == bench::WheelAt::Bike) return kBikeAxle;
+  return at == bench::WheelAt::Hands ? kHeldWheel : glm::vec3(0.0F);
+}
+
 }  // namespace
 
 glm::vec3 disc_point(float radius_m, float angle_rad, float out_m) {
@@ -29,14 +35,30 @@ glm::vec3 disc_point(float radius_m, float angle_rad, float out_m) {
 }
 
 glm::mat4 wheel_stands(const bench::Bench& bench) {
-  switch (bench.state().wheel.at) {
-    case bench::WheelAt::Bike:
-      return glm::translate(kOne, kBikeAxle);
-    case bench::WheelAt::Hands:
-      return glm::translate(kOne, kHeldWheel);
-    default:
-      return kOne;
+  const bench::BenchState& state = bench.state();
+  glm::vec3 at = wheel_middle(state.wheel.at);
+  // lifted out or carried home while both hands are on their way
+  for (const bench::HandState& hand : state.hands) {
+    const base::Tick whole = bench::motion_ticks(hand.pending.kind);
+    if (!hand.has_pending || whole <= 0) continue;
+    const bool takes = hand.pending.kind == event::ActionKind::Take;
+    const event::ThingId moved = takes ? static_cast<event::ThingId>(hand.pending.numbers[1]) : hand.holding;
+    if (moved == event::kNoThing || bench.setup().things[event::index_of(moved)].kind != bench::ThingKind::Wheel) {
+      continue;
+    }
+    bench::WheelAt to = bench::WheelAt::Hands;
+    if (hand.pending.kind == event::ActionKind::Bring) {
+      const bool to_bike = static_cast<event::PlaceKind>(hand.pending.numbers[2]) == event::PlaceKind::ForkEnds;
+      to = to_bike ? bench::WheelAt::Bike : bench::WheelAt::Stand;
+    } else if (!takes) {
+      continue;
+    }
+    const float left = static_cast<float>(hand.busy_until - state.tick) / static_cast<float>(whole);
+    const float share = glm::clamp(1.0F - left, 0.0F, 1.0F);
+    at = glm::mix(at, wheel_middle(to), share * share * (3.0F - 2.0F * share));
+    break;
   }
+  return glm::translate(kOne, at);
 }
 
 glm::mat4 wheel_pose(const bench::Bench& bench) {

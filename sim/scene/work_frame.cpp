@@ -2,8 +2,9 @@
 
 #include <cmath>
 #include <glm/gtc/matrix_transform.hpp>
+#include <optional>
 
-#include "sim/bench/hand_motion.h"
+#include "sim/scene/carried.h"
 #include "sim/scene/layout.h"
 #include "sim/scene/place_point.h"
 
@@ -108,41 +109,66 @@ glm::mat4 rest_frame(const bench::Bench& bench, const std::vector<Hover>& hovers
   return bench.state().wheel.at == bench::WheelAt::Bike ? hand_home_at_bike(hand) : hand_home(hand);
 }
 
-WorkFrame on_the_way(const bench::Bench& bench, const std::vector<ScenePlace>& places, const glm::mat4& rest,
-                     const bench::HandState& hand) {
-  WorkFrame work;
-  work.frame = rest;
-  const base::Tick whole = bench::motion_ticks(hand.pending.kind);
-  if (!hand.has_pending || whole <= 0) return work;
-  const float left = static_cast<float>(hand.busy_until - bench.state().tick) / static_cast<float>(whole);
-  work.share_1 = glm::clamp(1.0F - left, 0.0F, 1.0F);
+// a rotor is taken and brought by its middle: the hand is where that puts its fingers
+glm::mat4 by_rotor(const bench::Bench& bench, event::HandId hand, event::ThingId rotor, const glm::vec3& middle,
+                   const glm::vec3& normal) {
+  return glm::translate(facing(middle, normal), -held_rotor_middle(bench, hand, rotor));
+}
+
+bool is_rotor(const bench::Bench& bench, event::ThingId thing) {
+  return thing != event::kNoThing && bench.setup().things[event::index_of(thing)].kind == bench::ThingKind::Rotor;
+}
+
+// where the motion under way leads; nothing when it leads nowhere else
+std::optional<Target> way(const bench::Bench& bench, const std::vector<ScenePlace>& places, event::HandId hand_id) {
+  const bench::HandState& hand = bench.state().hands[static_cast<std::size_t>(hand_id)];
+  constexpr glm::vec3 up(0.0F, 1.0F, 0.0F);
   Target target;
+  if (lays_down(bench, hand_id)) {
+    const Spot spot = spot_of(bench.setup(), hand.holding);
+    target.frame =
+        is_rotor(bench, hand.holding) ? by_rotor(bench, hand_id, hand.holding, spot.at, up) : facing(spot.at, up);
+    return target;
+  }
   switch (hand.pending.kind) {
     case ActionKind::Take:
     case ActionKind::Touch:
     case ActionKind::Near:
     case ActionKind::Bring:
-      target = target_of(places, hand.pending);
       break;
-    case ActionKind::PutBack: {
-      const Spot spot = spot_of(bench.setup(), hand.holding);
-      target.frame = facing(spot.at, {0.0F, 1.0F, 0.0F});
-      work.frame = target.frame;
-      break;
-    }
     default:
-      return work;
+      return std::nullopt;
   }
-  work.place = target.place;
-  const bool there = target.place != nullptr || hand.pending.kind == ActionKind::PutBack;
-  if (!there) return work;
-  const bool back = hand.pending.kind == ActionKind::Take || hand.pending.kind == ActionKind::PutBack;
+  target = target_of(places, hand.pending);
+  if (target.place == nullptr) return std::nullopt;
+  const auto thing = static_cast<event::ThingId>(hand.pending.numbers[1]);
+  if (hand.pending.kind == ActionKind::Take && is_rotor(bench, thing)) {
+    const glm::vec3 normal(target.place->frame[2]);
+    const bool turned = normal.z > 0.5F || normal.y < -0.5F;
+    target.frame = by_rotor(bench, hand_id, thing, glm::vec3(target.place->frame[3]), turned ? -normal : normal);
+  } else if (hand.pending.kind == ActionKind::Bring && is_rotor(bench, hand.holding)) {
+    target.frame = by_rotor(bench, hand_id, hand.holding, glm::vec3(target.place->frame[3]), target.place->normal);
+  }
+  return target;
+}
+
+WorkFrame on_the_way(const bench::Bench& bench, const std::vector<ScenePlace>& places, const glm::mat4& rest,
+                     event::HandId hand_id) {
+  const bench::HandState& hand = bench.state().hands[static_cast<std::size_t>(hand_id)];
+  WorkFrame work;
+  work.frame = rest;
+  if (!hand.has_pending) return work;
+  const std::optional<Target> target = way(bench, places, hand_id);
+  work.share_1 = motion_share_1(bench, hand_id);
+  if (!target) return work;
+  work.place = target->place;
+  const bool back = hand.pending.kind == ActionKind::Take || lays_down(bench, hand_id);
   if (!back) {
-    work.frame = between(rest, target.frame, work.share_1);
+    work.frame = between(rest, target->frame, work.share_1);
   } else if (work.share_1 < 0.5F) {
-    work.frame = between(rest, target.frame, 2.0F * work.share_1);
+    work.frame = between(rest, target->frame, 2.0F * work.share_1);
   } else {
-    work.frame = between(target.frame, rest, 2.0F * work.share_1 - 1.0F);
+    work.frame = between(target->frame, rest, 2.0F * work.share_1 - 1.0F);
   }
   return work;
 }
@@ -157,7 +183,7 @@ WorkFrame work_frame(const bench::Bench& bench, const std::vector<ScenePlace>& p
   work.frame = rest;
   work.turn_rad = -static_cast<float>(hand.turn.hand_1);
   const bool placed = hand.at_place != PlaceKind::None && hand.at_thing != event::kNoThing;
-  if (hand.stage == bench::HandStage::Busy && !placed) return on_the_way(bench, places, rest, hand);
+  if (hand.stage == bench::HandStage::Busy && !placed) return on_the_way(bench, places, rest, hand_id);
   if (!placed) return work;
   const ScenePlace* place =
       place_of_thing(places, hand.at_thing, hand.at_place, numbered(hand.at_place) ? hand.at_bolt : event::kNoBolt);

@@ -1,0 +1,48 @@
+#include "sim/scene/scene.h"
+
+#include "sim/scene/bolt_items.h"
+#include "sim/scene/glyphs.h"
+#include "sim/scene/mesh_store.h"
+#include "sim/scene/part_item.h"
+#include "sim/scene/rotor_items.h"
+#include "sim/scene/wheel_items.h"
+#include "sim/scene/work_frame.h"
+
+namespace proofstand::scene {
+
+struct Workshop::Inside {
+  explicit Inside(const bench::BenchSetup& setup)
+      : face(Typeface::find()), wheel(setup, store, face), rotors(setup, store, face), bolts(setup, store) {}
+
+  MeshStore store;
+  Typeface face;
+  WheelItems wheel;
+  RotorItems rotors;
+  BoltItems bolts;
+};
+
+Workshop::Workshop(const bench::BenchSetup& setup) : inside_(std::make_unique<Inside>(setup)) {}
+Workshop::~Workshop() = default;
+Workshop::Workshop(Workshop&&) noexcept = default;
+Workshop& Workshop::operator=(Workshop&&) noexcept = default;
+
+const std::vector<Mesh>& Workshop::meshes() const { return inside_->store.all(); }
+
+Scene Workshop::compute_scene(const bench::Bench& bench, const std::vector<Hover>& hovers) const {
+  Scene scene;
+  PartItems standing;
+  inside_->wheel.add_to(bench, standing);
+  inside_->rotors.add_standing(bench, scene, standing);
+  inside_->bolts.add_standing(bench, standing);
+  add_items(scene, standing);
+  // hands look for their places among what stands
+  const WorkFrame work[event::kHands] = {work_frame(bench, scene.places, hovers, event::HandId::Left),
+                                         work_frame(bench, scene.places, hovers, event::HandId::Right)};
+  PartItems carried;
+  inside_->rotors.add_carried(bench, work, scene, carried);
+  inside_->bolts.add_carried(bench, work, carried);
+  add_items(scene, carried);
+  return scene;
+}
+
+}  // namespace proofstand::scene
