@@ -8,8 +8,8 @@ namespace {
 using event::ActionKind;
 
 constexpr double kSpinDone_rad = base::radians(0.5);
-constexpr base::Tick kSpinStalled = 120;  // fingers that have not moved for half a second give up
-constexpr double kSpinAhead_s = 0.05;     // a frame of the longest kind: so far ahead the fingers slow down
+constexpr base::Tick kSpinStalled = 180;  // fingers give up that have not moved with all they have; that takes 128
+constexpr double kSpinAhead_s = 0.10;     // two frames of the longest kind: so far ahead the fingers slow down
 constexpr double kSpinLeast_1 = 0.05;
 constexpr double kSlackLead_rad = base::radians(2.0);
 
@@ -53,8 +53,10 @@ void TwoHands::Inside::sync(event::HandId hand) {
   const bench::HoldSight h = hold(hand);
   if (!cord_here(h) || h.near) {
     c.drawn = false;
+    c.asked = false;
     c.spin_left_rad = 0.0;
   }
+  if (c.asked) return;  // what was just asked for has yet to be sent
   // without a stroke under way a rag stays where it is in space, whatever turns under it
   if (!c.drawn || (h.hold.contact == bench::Contact::Face && (hand != active || drag != Drag::Stroke))) {
     c.face_x_m = h.face_radius_m * base::cos_rad(h.face_angle_rad);
@@ -74,6 +76,7 @@ void TwoHands::Inside::sync(event::HandId hand) {
 
 void TwoHands::Inside::turn_by(event::HandId hand, const bench::HoldSight& h, double turn_rad) {
   CordWork& c = cord(hand);
+  c.asked = c.asked || turn_rad != 0.0;
   c.turn_rad += turn_rad;
   if (h.hold.twirls) {
     c.trail_rad = base::clamp_1(c.trail_rad, c.turn_rad - kFullTurn_rad, c.turn_rad + kFullTurn_rad);
@@ -84,11 +87,13 @@ void TwoHands::Inside::turn_by(event::HandId hand, const bench::HoldSight& h, do
 
 void TwoHands::Inside::press_to(event::HandId hand, double along_m) {
   const bench::HoldSight h = hold(hand);
+  cord(hand).asked = true;
   cord(hand).along_m = base::clamp_1(along_m, h.hand_along_m - kFullAlong_m, h.hand_along_m + kFullAlong_m);
 }
 
 void TwoHands::Inside::stroke_to(event::HandId hand, double x_m, double y_m, bool lifted) {
   CordWork& c = cord(hand);
+  c.asked = true;
   c.face_x_m = x_m;
   c.face_y_m = y_m;
   c.lifted = lifted;
@@ -98,12 +103,14 @@ void TwoHands::Inside::stroke_to(event::HandId hand, double x_m, double y_m, boo
 void TwoHands::Inside::set_face_press(event::HandId hand, int step) {
   const FacePress press = face_press(held_kind(hold(hand)));
   CordWork& c = cord(hand);
+  c.asked = true;
   c.press_step = step < -1 ? -1 : (step >= press.steps ? press.steps - 1 : step);
 }
 
 void TwoHands::Inside::flush(event::HandId hand) {
   const bench::HoldSight h = hold(hand);
   CordWork& c = cord(hand);
+  c.asked = false;
   if (!cord_here(h) || h.near) return;
   if (h.hold.contact == bench::Contact::Face) {
     const FacePress press = face_press(held_kind(h));
@@ -140,6 +147,7 @@ void TwoHands::Inside::slacken(event::HandId hand) {
   if (!c.drawn) return;
   send(event::make_plain(0, ActionKind::Slack, hand));
   c.drawn = false;
+  c.asked = false;
   c.spin_left_rad = 0.0;
   sync(hand);
 }

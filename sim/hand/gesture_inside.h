@@ -15,6 +15,7 @@ namespace proofstand::hand {
 /// One hand's cord as this side has asked for it, and what the hand was left with.
 struct CordWork {
   bool drawn = false;      ///< an aim has been sent since the last slack
+  bool asked = false;      ///< moved since the last flush
   double turn_rad = 0.0;   ///< the cord's end, from where the grip was taken
   double trail_rad = 0.0;  ///< of fingers that twirl: the point that trails the end at full lead, as the bench has it
   double along_m = 0.0;

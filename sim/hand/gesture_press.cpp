@@ -257,6 +257,8 @@ void TwoHands::Inside::release(const Pointer& at) {
 
 void TwoHands::Inside::drop_button() {
   if (drag != Drag::None && !by_click) swallow_release = true;
+  cord().asked = false;
+  sync(active);
   drag = Drag::None;
   by_click = false;
 }

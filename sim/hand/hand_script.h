@@ -66,6 +66,9 @@ class ModelledHand {
   [[nodiscard]] std::size_t line() const;
   /// Why it is stuck, for people: file:line, what it tried, what stood in the way, what to write instead.
   [[nodiscard]] const base::Error& trouble() const;
+  /// Works these lines next, with what it holds and remembers; call it when finished. The file's name stays the
+  /// first's.
+  void go_on_with(std::shared_ptr<const HandScript> more);
   /// Begins the current instruction again: both hands were let go meanwhile (an attempt that was cut off and goes on).
   void begin_instruction_again();
 

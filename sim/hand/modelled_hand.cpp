@@ -117,13 +117,14 @@ Task work_line(Work& work, const Instruction& line) {
 }
 
 struct ModelledHand::Inside {
+  std::shared_ptr<const HandScript> first;  // names the file in messages, for as long as the hand works
   std::shared_ptr<const HandScript> script;
   Work work;
   std::size_t at = 0;  // instruction being worked, or to be begun
   Task task;           // its procedure; last, so that it goes before what it works with
 
   Inside(std::shared_ptr<const HandScript> s, HandSkill skill, std::uint64_t seed)
-      : script(std::move(s)), work(*script, std::move(skill), seed) {}
+      : first(std::move(s)), script(first), work(*first, std::move(skill), seed) {}
 
   // begins, or lets go on, what is due at this tick
   void go_on() {
@@ -184,6 +185,14 @@ std::size_t ModelledHand::line() const {
 }
 
 const base::Error& ModelledHand::trouble() const { return inside_->work.trouble; }
+
+void ModelledHand::go_on_with(std::shared_ptr<const HandScript> more) {
+  Inside& in = *inside_;
+  // lines of their own number, so that the same line twice does not go wrong twice alike
+  in.work.lines_before += in.script->instructions.size();
+  in.script = std::move(more);
+  in.at = 0;
+}
 
 void ModelledHand::begin_instruction_again() {
   Inside& in = *inside_;

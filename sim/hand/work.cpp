@@ -64,10 +64,10 @@ Work::Pause Work::give_up(std::string what, std::string instead) {
 }
 
 double Work::normal(std::string_view purpose, std::uint64_t count) const {
-  return base::draw_normal({seed_, purpose, line ? line->serial : 0, count});
+  return base::draw_normal({seed_, purpose, serial(), count});
 }
 double Work::unit(std::string_view purpose, std::uint64_t count) const {
-  return base::draw_unit({seed_, purpose, line ? line->serial : 0, count});
+  return base::draw_unit({seed_, purpose, serial(), count});
 }
 
 }  // namespace proofstand::hand

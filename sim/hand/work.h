@@ -72,6 +72,7 @@ class Work {
   Waiting waiting;
   base::Tick wake = 0;
   const Instruction* line = nullptr;
+  std::uint64_t lines_before = 0;  ///< of scripts worked before this one
   bool stuck = false;
   base::Error trouble;
 
@@ -107,6 +108,7 @@ class Work {
 
  private:
   std::string last_refusal() const;
+  std::uint64_t serial() const { return line ? line->serial + lines_before : 0; }
 
   const HandScript& script_;
   HandSkill skill_;
