@@ -3,8 +3,8 @@
 
 const vec3 kCeiling = vec3(0.86, 0.85, 0.83);
 const vec3 kWalls = vec3(0.56, 0.55, 0.53);
-const vec3 kDado = vec3(0.20, 0.20, 0.21);   // benches, cabinets, what stands along the walls
-const vec3 kGround = vec3(0.27, 0.255, 0.235);
+const vec3 kDado = vec3(0.28, 0.28, 0.29);   // benches, cabinets, what stands along the walls
+const vec3 kGround = vec3(0.40, 0.375, 0.34);
 const vec3 kSkyPole = vec3(0.12, 0.86, -0.495);  // where most of the soft light comes from
 const vec3 kSkyLight = vec3(0.62, 0.635, 0.66);
 const vec3 kBounce = vec3(0.17, 0.155, 0.135);
@@ -13,8 +13,7 @@ const vec3 kLampLight = vec3(1.9, 2.0, 2.1);
 
 // a rectangle of light, `to` being its middle; the rougher the surface, the wider and thinner its picture
 float panel(vec3 d, vec3 to, vec3 across, vec2 half_size, float blur) {
-  float facing = dot(d, to);
-  if (facing < 0.04) return 0.0;
+  float facing = max(dot(d, to), 0.04);  // behind it, the quotients below are large and the share is nothing
   vec2 p = abs(vec2(dot(d, across), dot(d, cross(to, across)))) / facing;
   vec2 share = clamp((half_size + blur - p) / (2.0 * blur), 0.0, 1.0);
   share = share * share * (3.0 - 2.0 * share);
@@ -22,15 +21,16 @@ float panel(vec3 d, vec3 to, vec3 across, vec2 half_size, float blur) {
   return share.x * share.y * thin.x * thin.y;
 }
 
+// the room without its lamps
+vec3 room(vec3 d, float roughness) {
+  float soft = 0.05 + 0.9 * roughness;
+  vec3 steps = smoothstep(vec3(-soft), vec3(soft), vec3(d.y - 0.05, d.y - 0.55, -d.y - 0.38));
+  return mix(mix(mix(kDado, kWalls, steps.x), kCeiling, steps.y), kGround, steps.z);
+}
+
 // what a surface of this roughness gathers round a direction
 vec3 studio(vec3 d, float roughness) {
-  float soft = 0.05 + 0.9 * roughness;
-  float up = smoothstep(-soft, soft, d.y - 0.05);
-  float high = smoothstep(-soft, soft, d.y - 0.55);
-  float low = smoothstep(-soft, soft, -d.y - 0.38);
-  vec3 light = mix(kDado, kWalls, up);
-  light = mix(light, kCeiling, high);
-  light = mix(light, kGround, low);
+  vec3 light = room(d, roughness);
   float blur = 0.02 + 1.1 * roughness * roughness + 0.10 * roughness;
   light += vec3(3.6, 3.5, 3.3) * panel(d, vec3(0.42, 0.80, -0.428), vec3(0.0, 0.472, 0.8816), vec2(0.62, 0.13), blur);
   light += vec3(3.0, 2.95, 2.85) * panel(d, vec3(-0.38, 0.88, -0.285), vec3(0.0, 0.308, 0.951), vec2(0.7, 0.10), blur);

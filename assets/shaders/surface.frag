@@ -1,5 +1,7 @@
-// Every surface of the workshop. STILL: one sample in linear light, of a soft key light and a point of the sky;
-// else finished bytes. TAPS: looks into the shadow map.
+// Every surface of the workshop, in editions, because software renderers compute both sides of every branch:
+// MATT (nothing is seen in it), GLOSS, TURNED (cut round its axis), CLOTH, SKIN; FILM: with a film map; LAMP: the hand
+// lamp is on. STILL: one sample in linear light, of a soft key light and a point of the sky; else finished bytes.
+// TAPS: looks into the shadow map.
 in vec3 at;
 in vec3 facing;
 in vec3 along;
@@ -7,9 +9,10 @@ in vec3 own;
 in vec2 film_at;
 
 uniform vec3 color;
-uniform vec4 surface;  // roughness, metal, glow, grain (0 plain, 1 turned, 2 cloth, 3 skin)
-uniform int film_on;
+uniform vec3 surface;  // roughness, metal, glow
+#ifdef FILM
 uniform sampler2D film;
+#endif
 uniform sampler2DShadow key_map;
 #ifdef STILL
 uniform sampler2DShadow sky_map;
@@ -19,15 +22,22 @@ out vec4 result;
 
 const float kPi = 3.14159265;
 
+float scatter(vec2 p) {
+  return fract(52.9829189 * fract(dot(p, vec2(0.06711056, 0.00583715))));
+}
+
 float lit_through(sampler2DShadow map, mat4 world_to_map, vec3 n, vec3 towards, float texel_m) {
   // along the surface's own normal, the more the flatter the light comes in, so that nothing shades itself
   float slant = 1.0 - clamp(dot(n, towards), 0.0, 1.0);
   vec4 p = world_to_map * vec4(at + n * texel_m * (0.7 + 1.3 * slant), 1.0);
   vec2 rim = abs(p.xy - 0.5) * 2.0;
   float outside = smoothstep(0.88, 0.98, max(rim.x, rim.y));
-  if (outside >= 1.0) return 1.0;
   p.z = min(p.z, 0.9999);
-#if defined(STILL) || TAPS == 1
+#ifdef STILL
+  // each texel looks a little beside, so that few directions of light leave grain and not stripes
+  vec2 beside = vec2(scatter(gl_FragCoord.xy + eye.w * 61.0), scatter(gl_FragCoord.yx + eye.w * 97.0 + 31.0)) - 0.5;
+  float lit = texture(map, p.xyz + vec3(beside * 3.0 / vec2(textureSize(map, 0)), 0.0));
+#elif TAPS == 1
   float lit = texture(map, p.xyz);
 #elif TAPS == 4
   vec2 step = 0.75 / vec2(textureSize(map, 0));
@@ -78,135 +88,142 @@ float ripple(float x) {
 }
 
 void main() {
-  vec3 n = normalize(facing);
+  vec3 true_n = normalize(facing);
+  vec3 n = true_n;
   vec3 v = normalize(eye.xyz - at);
   vec3 base = color;
   float roughness = surface.x, metal = surface.y;
-  float grain = surface.w;
-  float ridges = 0.0;
 
-  if (film_on != 0) {
-    vec4 f = texture(film, film_at);
-    float dull = f.x, wet = f.y, dark = f.z;
-    // grease dulls a mirror and tints it; alcohol lies on it as a dark gloss; dust is grey and matt
-    roughness = mix(roughness, 0.62, 0.75 * dull);
-    base *= mix(vec3(1.0), vec3(0.70, 0.655, 0.56), dull);
-    roughness = mix(roughness, 0.07, wet * (1.0 - 0.6 * dull));
-    base *= 1.0 - 0.42 * wet;
-    base = mix(base, vec3(0.055, 0.053, 0.05), 0.85 * dark);
-    roughness = mix(roughness, 0.85, dark);
-    metal *= 1.0 - 0.8 * dark;
-    base = mix(base, base * 0.8 + 0.12, f.w * 0.6);
-    ridges = dull * (1.0 - wet);
-  }
+#ifdef FILM
+  vec4 f = texture(film, film_at);
+  float dull = f.x, wet = f.y, dark = f.z;
+  // grease dulls a mirror and tints it; alcohol lies on it as a dark gloss; dust is grey and matt
+  roughness = mix(roughness, 0.62, 0.75 * dull);
+  base *= mix(vec3(1.0), vec3(0.70, 0.655, 0.56), dull);
+  roughness = mix(roughness, 0.07, wet * (1.0 - 0.6 * dull));
+  base *= 1.0 - 0.42 * wet;
+  base = mix(base, vec3(0.055, 0.053, 0.05), 0.85 * dark);
+  roughness = mix(roughness, 0.85, dark);
+  metal *= 1.0 - 0.8 * dark;
+  base = mix(base, base * 0.8 + 0.12, f.w * 0.6);
+  float ridges = dull * (1.0 - wet);
+#else
+  const float ridges = 0.0;
+#endif
 
-  vec3 t = along, b = vec3(0.0);
-  float spread = 0.0;
-  if (grain > 0.5 && grain < 1.5) {
-    float reach = length(along);
-    spread = smoothstep(0.0005, 0.002, reach) * (1.0 - 0.75 * ridges);
-    t = reach > 1e-5 ? along / reach : vec3(1.0, 0.0, 0.0);
-    t = normalize(t - n * dot(n, t));
-    b = cross(n, t);
-    // single cuts show near by and melt into the spread farther off
-    float cut = length(own.xy) * 5200.0 + own.z * 4100.0;
-    float near = clamp(1.2 - fwidth(cut), 0.0, 1.0);
-    n = normalize(n + b * ripple(cut) * 0.16 * near * spread);
-    base *= 1.0 + ripple(cut * 0.21 + 7.0) * 0.09 * clamp(1.2 - 0.21 * fwidth(cut), 0.0, 1.0);
-  } else if (grain > 1.5 && grain < 2.5) {
-    vec2 weave = (abs(n.z) > 0.5 ? own.xy : (abs(n.y) > 0.5 ? own.xz : own.yz)) * 5600.0;
-    float near = clamp(1.1 - 0.35 * (fwidth(weave.x) + fwidth(weave.y)), 0.0, 1.0);
-    base *= 1.0 + 0.22 * near * sin(weave.x) * sin(weave.y);
-  }
+#ifdef TURNED
+  float reach = length(along);
+  float spread = smoothstep(0.0005, 0.002, reach) * (1.0 - 0.75 * ridges);
+  vec3 t = reach > 1e-5 ? along / reach : vec3(1.0, 0.0, 0.0);
+  t = normalize(t - n * dot(n, t));
+  vec3 b = cross(n, t);
+  // single cuts show near by and melt into the spread farther off
+  float cut = length(own.xy) * 5200.0 + own.z * 4100.0;
+  float near = clamp(1.2 - fwidth(cut), 0.0, 1.0);
+  n = normalize(n + b * ripple(cut) * 0.16 * near * spread);
+  base *= 1.0 + ripple(cut * 0.21 + 7.0) * 0.09 * clamp(1.2 - 0.21 * fwidth(cut), 0.0, 1.0);
+#endif
+#ifdef CLOTH
+  vec2 weave = (abs(n.z) > 0.5 ? own.xy : (abs(n.y) > 0.5 ? own.xz : own.yz)) * 5600.0;
+  float near = clamp(1.1 - 0.35 * (fwidth(weave.x) + fwidth(weave.y)), 0.0, 1.0);
+  base *= 1.0 + 0.22 * near * sin(weave.x) * sin(weave.y);
+#endif
 
   // where a curve is smaller than a texel, its many normals are one rougher surface. source: Kaplanyan and others 2016
+#ifndef MATT
   vec3 bend = fwidth(n);
   roughness = sqrt(clamp(roughness * roughness + min(0.18, 0.3 * dot(bend, bend)), 0.0016, 1.0));
+#endif
 
   float nv = max(dot(n, v), 1e-3);
   float a = roughness * roughness;
-  vec3 f0 = mix(vec3(0.04), base, metal);
+  vec3 f0 = max(mix(vec3(0.04), base, metal), vec3(0.04));
   vec3 matt = base * (1.0 - metal);
 
   // the key light
   vec3 l = key_towards.xyz;
   float nl = dot(n, l);
-  vec3 light = vec3(0.0);
-  vec3 true_n = normalize(facing);
-  float lit = (nl > -0.35) ? lit_through(key_map, world_to_key, true_n, l, key_towards.w) : 0.0;
-  if (grain > 2.5) {
-    // light wanders under skin: red farthest
-    vec3 wrap = vec3(0.34, 0.16, 0.11);
-    light += matt * kKeyLight * max(vec3(0.0), (vec3(nl) + wrap) / (1.0 + wrap)) * mix(0.25 * wrap, vec3(1.0), lit);
-  } else if (grain > 1.5) {
-    light += matt * kKeyLight * max(0.0, (nl + 0.22) / 1.22) * lit;
-  } else {
-    light += matt * kKeyLight * max(nl, 0.0) * lit;
-  }
-  if (nl > 0.0 && lit > 0.0) {
+  float lit = lit_through(key_map, world_to_key, true_n, l, key_towards.w);
+#ifdef SKIN
+  // light wanders under skin: red farthest
+  const vec3 wrap = vec3(0.34, 0.16, 0.11);
+  vec3 light = matt * kKeyLight * max(vec3(0.0), (vec3(nl) + wrap) / (1.0 + wrap)) * mix(0.25 * wrap, vec3(1.0), lit);
+#elif defined(CLOTH)
+  vec3 light = matt * kKeyLight * max(0.0, (nl + 0.22) / 1.22) * lit;
+#else
+  vec3 light = matt * kKeyLight * max(nl, 0.0) * lit;
+#endif
+#if !defined(MATT) && !defined(CLOTH)
+  {
+    float front = max(nl, 1e-3);
     vec3 h = normalize(l + v);
     float nh = clamp(dot(n, h), 0.0, 1.0);
     float wide = max(a, 0.03);  // the lamp has a size of its own
-    float g = spread > 0.0 ? cut_gloss(h, n, t, b, nl, nv, max(wide * 0.7, 0.05), mix(wide, min(1.0, wide * 2.6 + 0.16), spread))
-                           : gloss(nh, nl, nv, wide);
+#ifdef TURNED
+    float g = cut_gloss(h, n, t, b, front, nv, max(wide * 0.7, 0.05), mix(wide, min(1.0, wide * 2.6 + 0.16), spread));
+#else
+    float g = gloss(nh, front, nv, wide);
+#endif
     float edge = 1.0 - clamp(dot(l, h), 0.0, 1.0);
     float e2 = edge * edge;
-    light += kKeyLight * nl * lit * min(g, 14.0) * (f0 + (1.0 - f0) * e2 * e2 * edge);
+    light += kKeyLight * max(nl, 0.0) * lit * min(g, 14.0) * (f0 + (1.0 - f0) * e2 * e2 * edge);
   }
+#endif
 
   // the soft light of the room
 #ifdef STILL
-  float sky_nl = dot(n, sky_towards.xyz);
-  float open = sky_nl > 0.0 ? lit_through(sky_map, world_to_sky, true_n, sky_towards.xyz, sky_towards.w) : 0.0;
-  vec3 soft = kSkyLight * 2.0 * max(sky_nl, 0.0) * open;
+  float sky_nl = max(dot(n, sky_towards.xyz), 0.0);
+  float open = lit_through(sky_map, world_to_sky, true_n, sky_towards.xyz, sky_towards.w);
+  vec3 soft = kSkyLight * 2.0 * sky_nl * open;
   float shown = mix(0.45, 1.0, sky_nl > 0.0 ? open : 1.0);
 #else
   vec3 soft = sky_on(n) * 0.86;
   float shown = 0.88;
 #endif
   light += matt * (soft + bounce_on(n));
-  if (grain > 1.5) {
-    float rim = 1.0 - nv;  // fibres and fine hair catch light at the edge
-    light += (grain < 2.5 ? 0.10 : 0.05) * rim * rim * rim * (matt + 0.15);
-  }
+#if defined(CLOTH) || defined(SKIN)
+  float rim = 1.0 - nv;  // fibres and fine hair catch light at the edge
+  light += 0.08 * rim * rim * rim * (matt + 0.15);
+#endif
 
   // what the surface mirrors
-  vec3 mirrored;
-  if (spread > 0.0) {
-    float width = spread * (0.22 + 0.5 * a);
+#if defined(MATT) || defined(CLOTH)
+  vec3 mirrored = (sky_on(n) + bounce_on(n)) * 0.9;  // a blur of everything; which lamp, nobody sees
+#elif defined(TURNED)
+  float width = spread * (0.22 + 0.5 * a);
 #ifdef STILL
-    mirrored = studio(reflect(-v, normalize(n + b * width * (2.0 * eye.w - 1.0))), roughness);
+  vec3 mirrored = studio(reflect(-v, normalize(n + b * width * (2.0 * eye.w - 1.0))), roughness);
 #else
-    mirrored = (studio(reflect(-v, normalize(n - b * width * 0.66)), roughness) + studio(reflect(-v, n), roughness) +
-                studio(reflect(-v, normalize(n + b * width * 0.66)), roughness)) / 3.0;
+  vec3 mirrored = (studio(reflect(-v, normalize(n - b * width * 0.66)), roughness) + studio(reflect(-v, n), roughness) +
+                   studio(reflect(-v, normalize(n + b * width * 0.66)), roughness)) / 3.0;
 #endif
-  } else {
-    mirrored = studio(reflect(-v, n), roughness);
-  }
+#else
+  vec3 mirrored = studio(reflect(-v, n), roughness);
+#endif
   light += mirrored * shown * mirrored_share(f0, roughness, nv);
 
+#ifdef LAMP
   // the lamp in the hand rakes over films: it shows the ridges of a print that room light hides
-  if (lamp_at.w > 0.0) {
+  {
     vec3 to = lamp_at.xyz - at;
     float away = length(to);
     to /= away;
     float cone = smoothstep(0.80, 0.95, dot(-to, lamp_towards.xyz));
-    if (cone > 0.0) {
-      vec3 rn = n;
-      if (ridges > 0.02) {
-        vec2 p = own.xy * 1900.0;
-        float wander = sin(p.x * 0.11 + 1.3 * sin(p.y * 0.07));
-        vec3 tilt = dFdx(at) * dFdx(ridges) + dFdy(at) * dFdy(ridges);
-        rn = normalize(n + 0.22 * ridges * cos(p.x + p.y * 0.6 + 5.0 * wander) * normalize(cross(n, vec3(0.3, 1.0, 0.2))) -
-                       tilt * 40000.0);
-      }
-      float lamp_nl = max(dot(rn, to), 0.0);
-      vec3 h = normalize(to + v);
-      float strength = lamp_at.w * cone * min(3.0, 0.045 / (away * away + 0.008));
-      float g = min(gloss(clamp(dot(rn, h), 0.0, 1.0), max(lamp_nl, 1e-3), nv, max(a, 0.02)), 16.0);
-      light += kLampLight * strength * lamp_nl * (matt + f0 * g + vec3(0.35, 0.33, 0.29) * ridges);
-    }
+    vec3 rn = n;
+#ifdef FILM
+    vec2 p = own.xy * 1900.0;
+    float wander = sin(p.x * 0.11 + 1.3 * sin(p.y * 0.07));
+    vec3 slope = dFdx(at) * dFdx(ridges) + dFdy(at) * dFdy(ridges);
+    rn = normalize(n + 0.22 * ridges * cos(p.x + p.y * 0.6 + 5.0 * wander) * normalize(cross(n, vec3(0.3, 1.0, 0.2))) -
+                   slope * 40000.0);
+#endif
+    float lamp_nl = max(dot(rn, to), 0.0);
+    float strength = lamp_at.w * cone * min(3.0, 0.045 / (away * away + 0.008));
+    vec3 h = normalize(to + v);
+    float g = min(gloss(clamp(dot(rn, h), 0.0, 1.0), max(lamp_nl, 1e-3), nv, max(a, 0.02)), 16.0);
+    light += kLampLight * strength * lamp_nl * (matt + f0 * g + vec3(0.35, 0.33, 0.29) * ridges);
   }
+#endif
 
   light += base * surface.z * 2.5;
 

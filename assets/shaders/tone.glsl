@@ -3,7 +3,7 @@
 // a filmic curve: a toe that keeps blacks black, a shoulder that keeps bright metal from burning out
 // source: K. Narkowicz, fit of a film-like curve by a ratio of two quadratics, 2015 (coefficients from memory)
 vec3 film_curve(vec3 light) {
-  vec3 x = light * 0.72;
+  vec3 x = light * 0.56;
   return clamp(x * (2.51 * x + 0.03) / (x * (2.43 * x + 0.59) + 0.14), 0.0, 1.0);
 }
 

@@ -23,6 +23,7 @@ class Gathering {
   /// Adds what was drawn.
   void add_sample();
   [[nodiscard]] int count() const { return count_; }
+  [[nodiscard]] Size size() const { return size_; }
   /// The mean of all samples as a picture.
   void develop();
   [[nodiscard]] const Plate& picture() const { return picture_; }

@@ -59,14 +59,11 @@ glm::mat4 light_matrix(const ShadowBall& ball, const glm::vec3& towards, int tex
   return box * turn;
 }
 
-float strewn(int number, int base) {
-  float share = 1.0F;
-  float sum = 0.0F;
-  for (int rest = number; rest > 0; rest /= base) {
-    share /= static_cast<float>(base);
-    sum += share * static_cast<float>(rest % base);
-  }
-  return sum;
+glm::vec2 strewn(int number) {
+  // in double: the whole part grows and would eat the digits that count
+  const double x = 0.5 + 0.7548776662466927 * number;
+  const double y = 0.5 + 0.5698402909980532 * number;
+  return {static_cast<float>(x - std::floor(x)), static_cast<float>(y - std::floor(y))};
 }
 
 }  // namespace proofstand::picture

@@ -27,7 +27,7 @@ ShadowBall ball_for(const scene::View& view, const ShadowBall& kept);
 /// texels: side of the map
 glm::mat4 light_matrix(const ShadowBall& ball, const glm::vec3& towards, int texels, glm::vec2 nudge = {});
 
-/// Evenly strewn numbers 0..1: digits of the number, mirrored, in a prime base. source: J. Halton 1960
-float strewn(int number, int base);
+/// Points strewn evenly over a square, 0..1 each, however many are taken. source: M. Roberts 2018, R2 sequence
+glm::vec2 strewn(int number);
 
 }  // namespace proofstand::picture

@@ -71,12 +71,12 @@ struct Painter::Inside {
   glm::mat4 draw_key();
   void draw_quick(Size size, const Quality& quality);
   void draw_smooth(Size size);
-  void draw_one(const SurfaceShader& shader, FrameBlock block, GLuint key_map, GLuint sky_map);
+  void draw_one(SurfaceShader& shader, FrameBlock block, GLuint key_map, GLuint sky_map);
   void add_sample();
 };
 
 base::Result<base::Done> Painter::Inside::make_shaders() {
-  auto drafts = SurfaceShader::make("#define TAPS 4\n");
+  auto drafts = SurfaceShader::make("#define TAPS 1\n");
   if (!drafts) return drafts.error();
   auto normals = SurfaceShader::make("#define TAPS 9\n");
   if (!normals) return normals.error();
@@ -134,11 +134,11 @@ glm::mat4 Painter::Inside::draw_key() {
   return to_texture(world_to_map);
 }
 
-void Painter::Inside::draw_one(const SurfaceShader& shader, FrameBlock block, GLuint key_map, GLuint sky_map) {
+void Painter::Inside::draw_one(SurfaceShader& shader, FrameBlock block, GLuint key_map, GLuint sky_map) {
   uniforms.send(block);
   const std::vector<std::size_t> order =
       seen_items(scene.items, shelf, block.world_to_clip, glm::vec3(block.eye), kLeastSeen);
-  shader.draw(scene.items, order, shelf, films, key_map, sky_map);
+  shader.draw(scene.items, order, shelf, films, key_map, sky_map, scene.lamp.strength_1 > 0.0F);
 }
 
 void Painter::Inside::draw_quick(Size size, const Quality& quality) {
@@ -166,16 +166,18 @@ void Painter::Inside::draw_smooth(Size size) {
 
 void Painter::Inside::add_sample() {
   const int number = gathering->count() + 1;
-  const Size size = gathering->picture().size();
+  const Size size = gathering->size();
   // a tent of 1.4 texels across: sharp without steps
   const auto tent = [](float u) { return u < 0.5F ? std::sqrt(2.0F * u) - 1.0F : 1.0F - std::sqrt(2.0F - 2.0F * u); };
-  const glm::vec2 jitter(0.7F * tent(strewn(number, 2)), 0.7F * tent(strewn(number, 3)));
+  const glm::vec2 spot = strewn(number);
+  const glm::vec2 other = strewn(number + 1000);  // the same evenness, elsewhere in the row
+  const glm::vec2 jitter(0.7F * tent(spot.x), 0.7F * tent(spot.y));
   FrameBlock block =
       frame_block(view, aspect_of(size), scene.lamp,
                   2.0F * jitter / glm::vec2(static_cast<float>(size.width), static_cast<float>(size.height)));
-  const glm::vec3 key_towards = key_sample(strewn(number, 5), strewn(number, 7));
-  const glm::vec3 sky_towards = sky_sample(strewn(number, 2), strewn(number, 5));
-  const glm::vec2 nudge(strewn(number, 3) - 0.5F, strewn(number, 7) - 0.5F);
+  const glm::vec3 key_towards = key_sample(other.x, other.y);
+  const glm::vec3 sky_towards = sky_sample(spot.y, spot.x);
+  const glm::vec2 nudge = glm::vec2(other.y, spot.x) - 0.5F;
   const glm::mat4 to_key = light_matrix(ball, key_towards, kKeyTexels, nudge);
   const glm::mat4 to_sky = light_matrix(ball, sky_towards, kSkyTexels, -nudge);
   soft_key.draw(shadow, shelf, scene.items, to_key);
@@ -184,7 +186,7 @@ void Painter::Inside::add_sample() {
   block.world_to_sky = to_texture(to_sky);
   block.key_towards = with_texel(key_towards, ball, kKeyTexels);
   block.sky_towards = with_texel(sky_towards, ball, kSkyTexels);
-  block.eye.w = strewn(number, 11);
+  block.eye.w = other.x;
   gathering->begin_sample();
   draw_one(*still, block, soft_key.texture(), sky.texture());
   gathering->add_sample();
@@ -220,7 +222,7 @@ bool Painter::refine() {
   in.add_sample();
   const int count = in.gathering->count();
   const bool done = count >= in.wanted_samples;
-  if (done || (count >= kFirstShown && count % kShownEach == 0)) {
+  if (done || in.last == nullptr || (count >= kFirstShown && count % kShownEach == 0)) {
     in.gathering->develop();
     in.last = &in.gathering->picture();
   }
