@@ -1,6 +1,16 @@
 #include "sim/report/catalogue_table.h"
 
+#include "sim/report/guidance_phrases.h"
+
 namespace proofstand::report {
+namespace {
+
+std::vector<Phrase> joined(std::vector<Phrase> table, const std::vector<Phrase>& more) {
+  table.insert(table.end(), more.begin(), more.end());
+  return table;
+}
+
+}  // namespace
 
 const std::vector<Phrase>& phrase_table() {
   static const std::vector<Phrase> table = {
@@ -133,7 +143,8 @@ const std::vector<Phrase>& phrase_table() {
       {"text.drawn", "in this variant: {0}", ""},
       {"text.differs", "differs", ""},
   };
-  return table;
+  static const std::vector<Phrase> whole = joined(table, guidance_phrases());
+  return whole;
 }
 
 }  // namespace proofstand::report
