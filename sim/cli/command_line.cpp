@@ -19,6 +19,7 @@ constexpr const char* kExamples =
     "  proofstand mark my.attempt --html my.html\n"
     "  proofstand replay my.attempt --events > my.trace\n"
     "  proofstand check scenarios/six-bolt/worn-front-rotor.toml --deep\n"
+    "  proofstand picture my.attempt --view rotor -o rotor.png\n"
     "  proofstand joint --thread M5x0.8 --torque \"5 N\xC2\xB7m\" --arm \"4 in\"\n"
     "\n"
     "Brakes are safety parts. This program trains and examines judgement and sequence; it replaces neither the\n"
@@ -35,6 +36,9 @@ struct Asked {
   JudgeOptions judge;
   CheckOptions check;
   JointOptions joint;
+  StandOptions stand;
+  PictureOptions picture;
+  FilmOptions film;
 };
 
 void add_run(CLI::App& app, RunOptions& options) {
@@ -118,10 +122,58 @@ void add_joint(CLI::App& app, JointOptions& options) {
       "Example:\n  proofstand joint --thread M5x0.8 --torque \"5 N\xC2\xB7m\" --friction 0.14 --arm \"4 in\"\n");
 }
 
-int parse_and_run(int argc, char** argv, const std::string& version) {
+void add_picture(CLI::App& app, PictureOptions& options) {
+  CLI::App* picture = app.add_subcommand("picture", "draw the workplace at one moment; needs no display");
+  picture->add_option("SOURCE", options.source, "scenario or attempt")->required();
+  picture->add_option("-o,--output", options.file, "file to write the picture to (.png)")->required();
+  picture->add_option("--at", options.at, "moment of an attempt, such as 83.5 or 1:23.5; its end when left out");
+  picture->add_option("--view", options.view, "what is looked at, such as workplace, rotor, \"bolt 4\" or micrometer")
+      ->capture_default_str();
+  picture->add_option("--size", options.size, "width x height in pixels")->capture_default_str();
+  picture->add_option("--seed", options.seed, "draws a scenario's variant")
+      ->check(CLI::NonNegativeNumber)
+      ->capture_default_str();
+  picture->add_flag("--draft", options.draft, "quick: rough edges, hard shadows");
+  picture->footer("Example:\n  proofstand picture a.attempt --at 1:23.5 --view rotor -o rotor.png\n");
+}
+
+void add_film(CLI::App& app, FilmOptions& options) {
+  CLI::App* film = app.add_subcommand("film", "draw an attempt as a row of pictures; needs no display");
+  film->add_option("ATTEMPT", options.attempt, "attempt file")->required();
+  film->add_option("-o,--output", options.folder, "folder for frame-000001.png and on; made when it is missing")
+      ->required();
+  film->add_option("--every", options.every, "time from frame to frame")->capture_default_str();
+  film->add_option("--from", options.from, "moment to begin at");
+  film->add_option("--to", options.to, "moment to end at");
+  film->add_option("--view", options.view, "what is looked at, as for picture")->capture_default_str();
+  film->add_option("--size", options.size, "width x height in pixels")->capture_default_str();
+  film->add_flag("--draft", options.draft, "quick: rough edges, hard shadows");
+  film->footer("Example:\n  proofstand film a.attempt --every \"0.25 s\" --from 1:00 --to 1:20 -o frames\n");
+}
+
+void add_stand(CLI::App& app, StandOptions& options) {
+  CLI::App* stand = app.add_subcommand("stand", "open the stand: do the job by hand in its window");
+  stand->add_option("SCENARIO", options.scenario, "scenario file (.toml); left out: the start sheet");
+  stand->add_option("--way", options.way, "guided, practice or exam")
+      ->check(CLI::IsMember({"guided", "practice", "exam"}))
+      ->capture_default_str();
+  stand->add_option("--attempt", options.attempt, "file to record to; one that is still open is gone on with");
+  stand->add_option("--seed", options.seed, "draws the variant and the bench's own scatter")
+      ->check(CLI::NonNegativeNumber)
+      ->capture_default_str();
+  stand->add_option("--who", options.who, "name to stand on the mark sheet; may be left out");
+  stand->add_option("--language", options.language, "language tag of the window");
+  stand->add_option("--text", options.text_percent, "size of words in per cent, 75 to 300")->check(CLI::Range(75, 300));
+  stand->add_option("--picture", options.picture,
+                    "draw the window once into this PNG file, without a display, and end");
+  stand->add_option("--size", options.size, "of that picture")->capture_default_str();
+  stand->footer("Example:\n  proofstand stand scenarios/six-bolt/worn-front-rotor.toml --way guided\n");
+}
+
+int parse_and_run(int argc, char** argv, const std::string& version, const OpenStand& stand) {
   CLI::App app{"proofstand: a bench on which removing and fitting disc-brake rotors is practised and proved"};
   app.footer(kExamples);
-  app.require_subcommand(1);
+  app.require_subcommand(0, 1);  // none: the stand
   app.set_version_flag("--version", "proofstand " + version + " (bench " + std::to_string(bench::kBenchVersion) +
                                         ", attempt format " + std::to_string(record::kAttemptFormat) +
                                         ", trace format " + std::to_string(record::kTraceFormat) + ")");
@@ -133,6 +185,8 @@ int parse_and_run(int argc, char** argv, const std::string& version) {
   add_judge(app, asked.judge);
   add_check(app, asked.check);
   add_joint(app, asked.joint);
+  add_picture(app, asked.picture);
+  add_film(app, asked.film);
   try {
     app.parse(argc, argv);
   } catch (const CLI::ParseError& error) {
@@ -147,14 +201,17 @@ int parse_and_run(int argc, char** argv, const std::string& version) {
   if (app.got_subcommand("judge")) code = judge_trace(asked.judge);
   if (app.got_subcommand("check")) code = check_scenarios(asked.check);
   if (app.got_subcommand("joint")) code = compute_joint(asked.joint);
+  if (app.got_subcommand("stand") || app.get_subcommands().empty()) code = open_stand(asked.stand, stand);
+  if (app.got_subcommand("picture")) code = draw_picture(asked.picture);
+  if (app.got_subcommand("film")) code = draw_film(asked.film);
   return static_cast<int>(code);
 }
 
 }  // namespace
 
-int run_command_line(int argc, char** argv, const std::string& version) {
+int run_command_line(int argc, char** argv, const std::string& version, const OpenStand& stand) {
   try {
-    return parse_and_run(argc, argv, version);
+    return parse_and_run(argc, argv, version, stand);
   } catch (const std::exception& trouble) {
     say(std::string("proofstand: this is a bug of ours: ") + trouble.what());
     return static_cast<int>(ExitCode::OurBug);

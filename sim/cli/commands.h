@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "sim/cli/exit_code.h"
+#include "sim/cli/stand_command.h"
 
 namespace proofstand::cli {
 
@@ -55,6 +56,9 @@ struct CheckOptions {
 };
 ExitCode check_scenarios(const CheckOptions& options);
 
+/// Opens the window, if this edition has one.
+ExitCode open_stand(const StandOptions& options, const OpenStand& open);
+
 /// Computes a bolted joint.
 struct JointOptions {
   std::string thread;
@@ -67,5 +71,30 @@ struct JointOptions {
   bool json = false;
 };
 ExitCode compute_joint(const JointOptions& options);
+
+/// Draws the workplace at one moment, without a display.
+struct PictureOptions {
+  std::string source;  ///< scenario or attempt
+  std::string file;
+  std::string at;  ///< time; empty: the end of an attempt, the start of a scenario
+  std::string view = "workplace";
+  std::string size = "1280x720";
+  std::int64_t seed = 0;
+  bool draft = false;
+};
+ExitCode draw_picture(const PictureOptions& options);
+
+/// Draws an attempt as a row of pictures, without a display.
+struct FilmOptions {
+  std::string attempt;
+  std::string folder;
+  std::string every = "0.1 s";
+  std::string from;  ///< time; empty: the beginning
+  std::string to;    ///< time; empty: the end
+  std::string view = "workplace";
+  std::string size = "1280x720";
+  bool draft = false;
+};
+ExitCode draw_film(const FilmOptions& options);
 
 }  // namespace proofstand::cli
