@@ -34,8 +34,8 @@ struct FindingMoments {
   std::vector<Moment> moments;      ///< most telling first; at most eight; empty: it is about the whole run
   std::vector<GuideTarget> places;  ///< all places together, each once
   PlotKind plot = PlotKind::None;
-  std::optional<std::size_t> bolt;   ///< position from 0, of TorqueAngle
-  std::optional<bool> printed_face;  ///< of FilmMap: the printed side, or the other
+  std::optional<std::size_t> bolt;   ///< position from 0, of TorqueAngle; nothing: of all bolts
+  std::optional<bool> printed_face;  ///< of FilmMap: the printed side, or the other; nothing: both
 };
 
 /// One entry for each rule, by rule index.
