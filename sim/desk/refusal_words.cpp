@@ -180,15 +180,14 @@ RefusalWords refusal_words(const bench::Bench& bench, const event::Action& actio
     case Refusal::NotPartOfThisJob:
       return {tr("That is no part of this job."), {}};
     case Refusal::WheelTurning:
-      return {tr("The wheel still turns."), tr("Wait, or stop it by the tyre.")};
+      return {tr("The wheel still turns."), tr("Wait until it stands.")};
     case Refusal::None:
       break;
   }
   return {};
 }
 
-RefusalWords both_hands_words(const bench::Bench& bench) {
-  (void)bench;
+RefusalWords both_hands_words(const bench::Bench&) {
   return {tr("Both hands are on the wheel."), tr("Set it down first.")};
 }
 

@@ -113,6 +113,13 @@ void TwoHands::Inside::go_to(const Pointed& place, Verb verb) {
     return;
   }
   const bool holds = h.holding != event::kNoThing;
+  // what only lies in the tray goes back there; a rag brought to it would wipe it
+  const ThingKind held = held_kind(h);
+  const bool back = bench::is_instrument(held) || held == ThingKind::Rag || held == ThingKind::Bottle;
+  if (verb != Verb::Take && verb != Verb::Touch && holds && place.place == PlaceKind::Tray && back) {
+    send_motion(event::make_plain(0, ActionKind::PutBack, active));
+    return;
+  }
   if (verb == Verb::Bring || (verb == Verb::Natural && holds)) {
     bring_to(place, h);
   } else if (verb == Verb::Take || (verb == Verb::Natural && takes_by_click(place))) {
