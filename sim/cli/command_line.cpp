@@ -185,6 +185,8 @@ int parse_and_run(int argc, char** argv, const std::string& version, const OpenS
   add_judge(app, asked.judge);
   add_check(app, asked.check);
   add_joint(app, asked.joint);
+  asked.stand.program = version;
+  add_stand(app, asked.stand);
   add_picture(app, asked.picture);
   add_film(app, asked.film);
   try {

@@ -64,14 +64,14 @@ base::Result<base::Done> live(WindowLayer& window, Stand& stand) {
 
 base::Result<glm::ivec2> size_from_words(const std::string& words) {
   const std::size_t cross = words.find('x');
-  const auto width = base::int_from_text(words.substr(0, cross));
-  const auto height =
-      cross == std::string::npos ? std::optional<std::int64_t>() : base::int_from_text(words.substr(cross + 1));
-  if (!width || !height || *width < 64 || *height < 64 || *width > 16384 || *height > 16384) {
+  const std::string second = cross == std::string::npos ? std::string() : words.substr(cross + 1);
+  const std::int64_t width = base::int_from_text(words.substr(0, cross)).value_or(0);
+  const std::int64_t height = base::int_from_text(second).value_or(0);
+  if (width < 64 || height < 64 || width > 16384 || height > 16384) {
     return base::Error{"size", words, "that is no size of a picture",
                        "write width and height in pixels, such as 1280x720"};
   }
-  return glm::ivec2{static_cast<int>(*width), static_cast<int>(*height)};
+  return glm::ivec2{static_cast<int>(width), static_cast<int>(height)};
 }
 
 base::Result<base::Done> run_stand(const StandRun& run) {
