@@ -10,6 +10,7 @@
 
 #include "sim/desk/asset_files.h"
 #include "sim/desk/panels/paper.h"
+#include "sim/desk/window/imgui_settings.h"
 #include "sim/desk/window/window_layer.h"
 
 namespace proofstand::desk {
@@ -100,6 +101,8 @@ void CardKit::end() {
   ImGui::Render();
   ImGui_ImplOpenGL3_RenderDrawData(ImGui::GetDrawData());
 }
+
+int CardKit::faults() { return card_faults(); }
 
 bool CardKit::input_waits() const { return ImGui::GetCurrentContext()->InputEventsQueue.Size > 0; }
 
