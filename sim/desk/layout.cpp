@@ -98,7 +98,9 @@ class Arranger {
     for (const Rect* card : {&out.hand_left, &out.hand_right, &out.guidance}) {
       if (!card->empty()) floor = std::min(floor, card->y);
     }
-    out.free = {left, ceiling, right - left, floor - ceiling};
+    // beside cards that stay together on a very wide screen the picture goes on
+    const float from = left > left_ ? left : 0.0F, to = right < right_ ? right : window_.w;
+    out.free = {from, ceiling, to - from, floor - ceiling};
     place_glass(given, out);
     return out;
   }

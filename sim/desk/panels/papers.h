@@ -12,11 +12,11 @@ namespace proofstand::desk {
 
 /// What is being typed, until it is written. Forgotten with the window.
 struct JobCardState {
-  std::vector<std::string> typed;    ///< by entry
-  std::vector<std::string> written;  ///< what was last written, by entry
-  std::size_t field = 0;             ///< last one used
-  bool focus = false;                ///< put the cursor there
-  bool confirm = false;              ///< handing over was pressed once
+  std::vector<std::string> typed;                    ///< by entry
+  std::vector<std::string> written;                  ///< what was last written, by entry
+  std::size_t field = static_cast<std::size_t>(-1);  ///< last one used; none at first
+  bool focus = false;                                ///< put the cursor there
+  bool confirm = false;                              ///< handing over was pressed once
 };
 
 struct JobCardView {

@@ -59,6 +59,7 @@ Stand::Stand(WindowLayer& window, StandAsk ask, std::unique_ptr<picture::Painter
       settings_(ask_.settings ? *ask_.settings : load_settings()),
       painter_(std::move(painter)) {
   bindings_ = bindings_of(settings_);
+  if (!window.screenless()) speaker_ = std::make_unique<Speaker>();
   if (!set_language(settings_.language)) settings_.language = "en";
 }
 
@@ -192,7 +193,7 @@ void Stand::idle(double now_s) {
   if (!work_) return;
   work_->begin(stage(now_s));
   work_->end(step_s, paused(), [this](const Heard& heard) {
-    if (settings_.sound) speaker_.play(heard, 1.0F);
+    if (settings_.sound && speaker_) speaker_->play(heard, 1.0F);
   });
   if (work_->attempt().over()) settle_ = std::max(settle_, 1);
 }
@@ -230,7 +231,7 @@ void Stand::frame(double now_s) {
   carry_out(orders);
   if (work_) {
     work_->end(step_s, paused(), [this](const Heard& heard) {
-      if (settings_.sound) speaker_.play(heard, 1.0F);
+      if (settings_.sound && speaker_) speaker_->play(heard, 1.0F);
     });
     if (!paused()) follow_pull(work_->bench(), trace_);
     if (work_->attempt().over()) hand_over();

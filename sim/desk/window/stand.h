@@ -136,7 +136,7 @@ class Stand {
   CardKit kit_;
   Settings settings_;
   Bindings bindings_;
-  Speaker speaker_;
+  std::unique_ptr<Speaker> speaker_;  ///< none without a screen
   std::unique_ptr<picture::Painter> painter_;
   std::unique_ptr<picture::Painter> glass_painter_;
   std::unique_ptr<scene::Workshop> workshop_;

@@ -197,7 +197,7 @@ void Stand::draw_work(Orders& orders) {
   for (const event::HandId hand : {event::HandId::Left, event::HandId::Right}) {
     HandCardView view;
     view.words = hand_words(work_->bench(), work_->hands(), hand, exam);
-    if (settings_.captions || speaker_.silent()) {
+    if (settings_.captions || !speaker_ || speaker_->silent()) {
       for (const Caption& caption : work_->captions()) {
         const bool here = caption.side ? *caption.side == hand : hand == work_->hands().active();
         if (here) view.captions.push_back(tr(std::string(caption_of(caption.sound)).c_str()));

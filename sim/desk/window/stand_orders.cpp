@@ -129,6 +129,7 @@ void Stand::command(CommandId id, bool fine, int count) {
     case CommandId::JobCard:
       flip(open_.job_card);
       open_.card.focus = open_.job_card;
+      if (open_.card.field == static_cast<std::size_t>(-1)) open_.card.field = 0;
       if (!open_.job_card) open_.pane = -1;
       return;
     case CommandId::MakersSheet:

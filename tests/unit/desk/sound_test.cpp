@@ -69,7 +69,7 @@ TEST_CASE("sound: every sound is short, audible, and begins and ends in silence"
     INFO(desk::caption_of(sound));
     const std::vector<std::int16_t> wave = desk::make_wave(sound);
     REQUIRE(wave.size() > 400);
-    CHECK(wave.size() < 0.6 * desk::kWaveRate_hz);
+    CHECK(static_cast<double>(wave.size()) < 0.6 * desk::kWaveRate_hz);
     CHECK(std::abs(wave.front()) < 400);
     CHECK(std::abs(wave.back()) < 400);
     const auto loudest = std::max_element(wave.begin(), wave.end());
