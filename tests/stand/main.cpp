@@ -45,7 +45,34 @@ int main(int argc, char** argv) {
     hand->settle();
     check(held(*hand) == "key", "one click takes the key");
   }
-  std::printf("holds: %s\n", held(*hand).c_str());
-  std::printf("stand %d/%d by mouse\n", g_good, g_all);
+  // bring it to a bolt by the list and the keys, press it home, pull it loose
+  const auto recess = hand->spot_of("", event::PlaceKind::BoltRecess, 3);
+  check(recess.has_value(), "bolt 4's recess is seen and listed");
+  if (recess) {
+    hand->click(*recess);
+    hand->settle();
+    const bench::HandSense at = bench::sense_hand(hand->bench(), event::HandId::Right);
+    check(at.stage == bench::HandStage::At, "a click brings it to the bolt");
+    // the wheel turns in its stand unless the other hand holds it
+    hand->key(ImGuiKey_Space);
+    hand->key(ImGuiKey_Home);
+    hand->settle();
+    const auto tyre = hand->spot_of("", event::PlaceKind::Tyre, -1);
+    check(tyre.has_value(), "the tyre is seen and listed for the other hand");
+    if (tyre) hand->click(*tyre);
+    hand->settle();
+    hand->key(ImGuiKey_Space);
+    for (int i = 0; i < 8; ++i) hand->key(ImGuiKey_UpArrow);
+    hand->run_frames(60);
+    const bench::HandSense pressed = bench::sense_hand(hand->bench(), event::HandId::Right);
+    check(pressed.press_n > 40.0, "taps inwards press it home");
+    for (int i = 0; i < 14; ++i) hand->key(ImGuiKey_LeftArrow);
+    hand->run_frames(120);
+    const bench::HandSense pulled = bench::sense_hand(hand->bench(), event::HandId::Right);
+    std::printf("press %.0f N, pull %.2f N.m, bolt turned %.1f deg, home %d\n", pulled.press_n, pulled.torque_nm,
+                pulled.fastener_rad * 57.3, static_cast<int>(pulled.home));
+    check(pulled.fastener_rad < -0.02, "taps backwards break the bolt loose");
+  }
+  std::printf("stand %d/%d: one bolt broken loose by mouse and keys\n", g_good, g_all);
   return g_good == g_all ? EXIT_SUCCESS : EXIT_FAILURE;
 }

@@ -74,8 +74,8 @@ std::optional<glm::vec2> WindowHand::spot_of(std::string_view thing, event::Plac
   desk::Workplace& work = *stand_->workplace();
   for (const desk::route::ListedPlace& listed : work.list()) {
     const desk::route::ListedPlace& at = listed;
-    const bool right = bench().setup().things[event::index_of(at.pointed.thing)].name == thing &&
-                       at.pointed.place == place &&
+    const bool named = thing.empty() || bench().setup().things[event::index_of(at.pointed.thing)].name == thing;
+    const bool right = named && at.pointed.place == place &&
                        (bolt < 0 || event::index_of(at.pointed.bolt) == static_cast<std::size_t>(bolt));
     if (!right || at.out_of_sight) continue;
     return glm::vec2{static_cast<float>(at.at.x_pt), static_cast<float>(at.at.y_pt)} * stand_->px_per_pt();
