@@ -220,6 +220,13 @@ TEST_CASE("drawn slowly with the pointer the click stops the pull, drawn fast it
   CHECK(click_peak_nm(60.0) > 6.0);
 }
 
+// danger: on a slow machine, or with a hand that shakes, the same care is marked otherwise
+TEST_CASE("at eight frames a second and four points of tremor a slow pull is still a clean one") {
+  // of a frame of an eighth of a second twelve ticks are run
+  CHECK(click_peak_nm(10.0, 12, 0.0) <= 5.2);
+  CHECK(click_peak_nm(10.0, 12, 4.0) <= 5.4);
+}
+
 // danger: without a mouse no clean click can be had
 TEST_CASE("coarse taps to near the figure and fine taps to the click stay below 5.1 N·m") {
   HandsRig rig(nearly_tight_bolts());
