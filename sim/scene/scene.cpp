@@ -1,10 +1,13 @@
 #include "sim/scene/scene.h"
 
 #include "sim/scene/bolt_items.h"
+#include "sim/scene/furniture/furniture.h"
 #include "sim/scene/glyphs.h"
+#include "sim/scene/hands/hands.h"
 #include "sim/scene/mesh_store.h"
 #include "sim/scene/part_item.h"
 #include "sim/scene/rotor_items.h"
+#include "sim/scene/tools/loose_things.h"
 #include "sim/scene/wheel_items.h"
 #include "sim/scene/work_frame.h"
 
@@ -12,13 +15,22 @@ namespace proofstand::scene {
 
 struct Workshop::Inside {
   explicit Inside(const bench::BenchSetup& setup)
-      : face(Typeface::find()), wheel(setup, store, face), rotors(setup, store, face), bolts(setup, store) {}
+      : face(Typeface::find()),
+        wheel(setup, store, face),
+        rotors(setup, store, face),
+        bolts(setup, store),
+        furniture(store, setup),
+        things(store, setup),
+        hands(store) {}
 
   MeshStore store;
   Typeface face;
   WheelItems wheel;
   RotorItems rotors;
   BoltItems bolts;
+  Furniture furniture;
+  LooseThings things;
+  Hands hands;
 };
 
 Workshop::Workshop(const bench::BenchSetup& setup) : inside_(std::make_unique<Inside>(setup)) {}
@@ -35,12 +47,22 @@ Scene Workshop::compute_scene(const bench::Bench& bench, const std::vector<Hover
   inside_->rotors.add_standing(bench, scene, standing);
   inside_->bolts.add_standing(bench, standing);
   add_items(scene, standing);
+  add_items(scene, inside_->furniture.items());
+  add_items(scene, inside_->things.lying_items(bench, scene.places));
   // hands look for their places among what stands
   const WorkFrame work[event::kHands] = {work_frame(bench, scene.places, hovers, event::HandId::Left),
                                          work_frame(bench, scene.places, hovers, event::HandId::Right)};
   PartItems carried;
   inside_->rotors.add_carried(bench, work, scene, carried);
   inside_->bolts.add_carried(bench, work, carried);
+  for (const event::HandId hand : {event::HandId::Left, event::HandId::Right}) {
+    const WorkFrame& frame = work[static_cast<std::size_t>(hand)];
+    for (const PartItems& items :
+         {inside_->things.held_items(bench, hand, frame), inside_->hands.items(bench, hand, frame)}) {
+      carried.insert(carried.end(), items.begin(), items.end());
+    }
+  }
+  scene.lamp = lamp_in_hands(bench, work);
   add_items(scene, carried);
   return scene;
 }

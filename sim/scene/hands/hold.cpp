@@ -3,6 +3,7 @@
 #include <cmath>
 #include <glm/gtc/matrix_transform.hpp>
 
+#include "sim/scene/carried.h"
 #include "sim/scene/hands/hold_thing.h"
 #include "sim/scene/tools/carrying.h"
 #include "sim/scene/wheel_pose.h"
@@ -47,13 +48,12 @@ Hold sheet(const glm::vec3& at, const glm::vec3& normal, const glm::vec3& out) {
   return hold;
 }
 
-// a rotor carried: by its rim on the hand's own side, the thumb towards the mechanic
-Hold hold_rotor(const bench::Bench& bench, event::ThingId rotor, event::HandId hand, Grip grip, const WorkFrame& work) {
-  const glm::vec3 z(work.frame[2]);
-  glm::vec3 out(0.80F * side_of(hand), -0.60F, 0.0F);
-  out = glm::normalize(out - glm::dot(out, z) * z);
-  const float radius = grip_radius_m(rim_m(bench, rotor), PlaceKind::None, grip);
-  return sheet(glm::vec3(work.frame[3]) + out * radius + z * work.off_m, z, out);
+// a rotor carried: the fingers are where its work frame begins, the thumb towards the mechanic
+Hold hold_rotor(const bench::Bench& bench, event::ThingId rotor, event::HandId hand, const WorkFrame& work) {
+  const glm::vec3 middle(work.frame * glm::vec4(held_rotor_middle(bench, hand, rotor), 1.0F));
+  const glm::vec3 at(work.frame[3]);
+  const glm::vec3 out = glm::length(at - middle) > 0.001F ? glm::normalize(at - middle) : -kUp;
+  return sheet(at + glm::vec3(work.frame[2]) * work.off_m, glm::vec3(work.frame[2]), out);
 }
 
 Hold hold_wheel(const bench::Bench& bench, event::HandId hand) {
@@ -144,14 +144,14 @@ Hold empty_hand(const bench::Bench& bench, event::HandId hand, const bench::Hand
 
 Hold hold_of_hand(const bench::Bench& bench, event::HandId hand, const WorkFrame& work) {
   const bench::HandState& state = bench.state().hands[static_cast<std::size_t>(hand)];
-  const event::ThingId thing = carried_thing(bench, work, hand);
+  const event::ThingId thing = carried_thing(bench, hand);
   if (thing == event::kNoThing) return empty_hand(bench, hand, state, work);
-  const Grip grip = carrying_grip(bench, work, hand);
+  const Grip grip = carrying_grip(bench, hand);
   switch (bench.setup().things[event::index_of(thing)].kind) {
     case ThingKind::Wheel:
       return hold_wheel(bench, hand);
     case ThingKind::Rotor:
-      return hold_rotor(bench, thing, hand, grip, work);
+      return hold_rotor(bench, thing, hand, work);
     case ThingKind::Bolt: {
       Hold hold = fingers_on(work, HandShape::Pinch, 0.0010F + work.off_m);
       hold.carry = walking_fingers(work);

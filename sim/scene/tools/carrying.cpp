@@ -1,6 +1,7 @@
 #include "sim/scene/tools/carrying.h"
 
 #include "sim/bench/hand_contact.h"
+#include "sim/scene/carried.h"
 
 namespace proofstand::scene {
 namespace {
@@ -9,30 +10,29 @@ const bench::HandState& state_of(const bench::Bench& bench, event::HandId hand) 
   return bench.state().hands[static_cast<std::size_t>(hand)];
 }
 
-bool under_way(const bench::HandState& hand, event::ActionKind kind) {
-  return hand.stage == bench::HandStage::Busy && hand.has_pending && hand.pending.kind == kind;
+bool takes(const bench::HandState& hand) {
+  return hand.stage == bench::HandStage::Busy && hand.has_pending && hand.pending.kind == event::ActionKind::Take;
 }
 
 }  // namespace
 
-event::ThingId carried_thing(const bench::Bench& bench, const WorkFrame& work, event::HandId hand_id) {
+event::ThingId carried_thing(const bench::Bench& bench, event::HandId hand_id) {
   const bench::HandState& hand = state_of(bench, hand_id);
-  if (under_way(hand, event::ActionKind::Take) && hand.holding == event::kNoThing && work.share_1 >= 0.5F) {
-    return static_cast<event::ThingId>(hand.pending.numbers[1]);
+  if (hand.holding != event::kNoThing) {
+    return carrier_of(bench, hand.holding) == hand_id ? hand.holding : event::kNoThing;
   }
-  if (under_way(hand, event::ActionKind::PutBack) && work.share_1 >= 0.5F) return event::kNoThing;
-  return hand.holding;
+  if (!takes(hand)) return event::kNoThing;
+  const auto thing = static_cast<event::ThingId>(hand.pending.numbers[1]);
+  return carrier_of(bench, thing) == hand_id ? thing : event::kNoThing;
 }
 
-event::Grip carrying_grip(const bench::Bench& bench, const WorkFrame& work, event::HandId hand_id) {
+event::Grip carrying_grip(const bench::Bench& bench, event::HandId hand_id) {
   const bench::HandState& hand = state_of(bench, hand_id);
-  if (under_way(hand, event::ActionKind::Take) && hand.holding == event::kNoThing) {
-    const auto asked = static_cast<event::Grip>(hand.pending.numbers[2]);
-    const event::ThingId thing = carried_thing(bench, work, hand_id);
-    if (asked != event::Grip::None || thing == event::kNoThing) return asked;
-    return bench::natural_grip(bench.setup().things[event::index_of(thing)].kind);
-  }
-  return hand.grip;
+  if (!takes(hand) || hand.holding != event::kNoThing) return hand.grip;
+  const auto asked = static_cast<event::Grip>(hand.pending.numbers[2]);
+  if (asked != event::Grip::None) return asked;
+  const auto thing = static_cast<std::size_t>(hand.pending.numbers[1]);
+  return bench::natural_grip(bench.setup().things[thing].kind);
 }
 
 }  // namespace proofstand::scene

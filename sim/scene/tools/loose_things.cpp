@@ -42,9 +42,9 @@ Pieces build(MeshStore& store, const bench::BenchSetup& setup, const bench::Thin
   }
 }
 
-bool in_a_hand(const bench::Bench& bench, const std::array<WorkFrame, event::kHands>& hands, event::ThingId thing) {
+bool in_a_hand(const bench::Bench& bench, event::ThingId thing) {
   for (std::size_t i = 0; i < event::kHands; ++i) {
-    if (carried_thing(bench, hands[i], static_cast<event::HandId>(i)) == thing) return true;
+    if (carried_thing(bench, static_cast<event::HandId>(i)) == thing) return true;
   }
   return false;
 }
@@ -134,12 +134,11 @@ void LooseThings::add_rag(PartItems& items, const bench::Bench& bench, event::Th
   items.push_back(part);
 }
 
-PartItems LooseThings::lying_items(const bench::Bench& bench, const std::array<WorkFrame, event::kHands>& hands,
-                                   const std::vector<ScenePlace>& rotor_places) const {
+PartItems LooseThings::lying_items(const bench::Bench& bench, const std::vector<ScenePlace>& rotor_places) const {
   PartItems items;
   for (std::size_t i = 0; i < bench.setup().things.size(); ++i) {
     const auto thing = static_cast<event::ThingId>(i);
-    if (in_a_hand(bench, hands, thing)) continue;
+    if (in_a_hand(bench, thing)) continue;
     const bench::Thing& what = thing_at(bench, thing);
     if (what.kind == ThingKind::Rag) {
       add_rag(items, bench, thing, lying_pose(bench, thing), false, false);
@@ -157,13 +156,13 @@ PartItems LooseThings::lying_items(const bench::Bench& bench, const std::array<W
 
 PartItems LooseThings::held_items(const bench::Bench& bench, event::HandId hand, const WorkFrame& work) const {
   PartItems items;
-  const event::ThingId thing = carried_thing(bench, work, hand);
+  const event::ThingId thing = carried_thing(bench, hand);
   if (thing == event::kNoThing) return items;
   const glm::mat4 pose = held_pose(bench, thing, hand, work);
   switch (thing_at(bench, thing).kind) {
     case ThingKind::Rag: {
       const bool there = work.place != nullptr;
-      const bool pinched = carrying_grip(bench, work, hand) == event::Grip::Pinched;
+      const bool pinched = carrying_grip(bench, hand) == event::Grip::Pinched;
       add_rag(items, bench, thing, pose, there && !pinched, pinched);
       break;
     }
@@ -182,11 +181,11 @@ PartItems LooseThings::held_items(const bench::Bench& bench, event::HandId hand,
   return items;
 }
 
-HandLamp lamp_in_hands(const bench::Bench& bench, const std::array<WorkFrame, event::kHands>& hands) {
+HandLamp lamp_in_hands(const bench::Bench& bench, const WorkFrame (&hands)[event::kHands]) {
   HandLamp lamp;
   for (std::size_t i = 0; i < event::kHands; ++i) {
     const auto hand = static_cast<event::HandId>(i);
-    const event::ThingId thing = carried_thing(bench, hands[i], hand);
+    const event::ThingId thing = carried_thing(bench, hand);
     if (thing == event::kNoThing || thing_at(bench, thing).kind != ThingKind::Lamp) continue;
     const glm::mat4 pose = held_pose(bench, thing, hand, hands[i]);
     lamp.at = glm::vec3(pose[3]);

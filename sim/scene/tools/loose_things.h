@@ -16,8 +16,7 @@ class LooseThings {
   LooseThings(MeshStore& store, const bench::BenchSetup& setup);
 
   /// Everything that lies in its spot or stands by itself at the rotor. rotor_places: those of the wheel's parts.
-  [[nodiscard]] PartItems lying_items(const bench::Bench& bench, const std::array<WorkFrame, event::kHands>& hands,
-                                      const std::vector<ScenePlace>& rotor_places) const;
+  [[nodiscard]] PartItems lying_items(const bench::Bench& bench, const std::vector<ScenePlace>& rotor_places) const;
   /// What a hand holds, if it is one of these.
   [[nodiscard]] PartItems held_items(const bench::Bench& bench, event::HandId hand, const WorkFrame& work) const;
 
@@ -36,6 +35,6 @@ class LooseThings {
 };
 
 /// Light of a lamp in a hand; strength 0 when neither holds one.
-HandLamp lamp_in_hands(const bench::Bench& bench, const std::array<WorkFrame, event::kHands>& hands);
+HandLamp lamp_in_hands(const bench::Bench& bench, const WorkFrame (&hands)[event::kHands]);
 
 }  // namespace proofstand::scene
