@@ -131,6 +131,8 @@ class Planner {
         const SeenBolt& bolt = seen.bolts[static_cast<std::size_t>(chore.item)];
         return bolt.sight.present && !is_old(bolt.sight.thing);
       }
+      case ChoreKind::HoldRotor:
+        return seen.snugged_unheld();
       case ChoreKind::Start: {
         const SeenBolt& bolt = seen.bolts[static_cast<std::size_t>(chore.item)];
         return bolt.sight.present && !is_old(bolt.sight.thing) && bolt.tight;
@@ -393,7 +395,7 @@ bool looks_done(const GuideWorld& world, const Chore& chore) {
     case ChoreKind::RunIn:
       return bolt.sight.present && (bolt.snug || bolt.sight.head_gap_m <= kOffTheFace_m);
     case ChoreKind::HoldRotor:
-      return seen.held_against || seen.snug_count() >= 2;
+      return seen.held_against || seen.snug_count() >= 2 || seen.snugged_unheld();
     case ChoreKind::LetGo:
       return !seen.hand_on_rotor || seen.snug_count() < 2;  // until two bolts hold it, it is held on purpose
     case ChoreKind::Snug:

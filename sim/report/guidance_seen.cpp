@@ -195,10 +195,10 @@ std::size_t Seen::snug_count() const {
   return n;
 }
 
-std::size_t Seen::bolts_in() const {
-  std::size_t n = 0;
-  for (const SeenBolt& bolt : bolts) n += bolt.sight.present ? 1 : 0;
-  return n;
+bool Seen::snugged_unheld() const {
+  bool held = false;
+  for (const SeenBolt& bolt : bolts) held = held || bolt.held_at_snug;
+  return snug_count() > 0 && !held;
 }
 
 event::ThingId rotor_thing(const bench::BenchSetup& setup, std::size_t item) {

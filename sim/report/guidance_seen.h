@@ -42,14 +42,14 @@ struct Seen {
   bool hand_on_rotor = false;
   bool gloved = false;  ///< both hands
   bool seat_wiped = false;
-  bool all_picked = false;
   std::array<bool, 2> face_wiped{};  ///< with alcohol, and nothing has touched it since: printed side, other side
   bool wet = false;                  ///< the rotor on the hub is
   bench::WheelAt wheel = bench::WheelAt::Stand;
   base::Tick rotor_on_tick = 0;  ///< when the rotor on the hub was put there
 
   [[nodiscard]] std::size_t snug_count() const;
-  [[nodiscard]] std::size_t bolts_in() const;
+  /// A bolt clamps already, and while none did nobody held the rotor: turning it comes too late.
+  [[nodiscard]] bool snugged_unheld() const;
 };
 Seen compute_seen(const bench::Bench& bench);
 

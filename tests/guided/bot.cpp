@@ -54,7 +54,7 @@ class Bot {
   void work(const std::string& text, GuidedJob& job) {
     const hand::ReadScript read = hand::read_hand_script(text, "guidance", bench_.setup());
     if (!read.script) {
-      job.stuck = read.faults.list.front().sentence() + " in: " + text;
+      job.stuck = read.faults.list.front().sentence();
       return;
     }
     if (hand_) {
