@@ -143,6 +143,8 @@ RotorMeshes build_rotor(const bench::RotorPart& part, const Typeface& face) {
   const Outline shape = rotor_outline(part);
   const Outline inset = offset(shape, -size::kEdgeChamfer);
   add_walls({parts, inner_m, outer_m}, shape, inset, thick_m);
+  // before the faces are added: level faces keep their normals up to their very edge
+  for (Mesh* mesh : {&parts.edge, &parts.inner_edge, &parts.arms, &parts.carrier_outer}) *mesh = with_normals(*mesh);
   const Outline carrier = ring_of(inset, 0.005, kCarrier_m);
   const Outline arms = ring_of(inset, kCarrier_m, inner_m);
   add_face(parts.carrier_outer, carrier, thick_m, true);
@@ -151,7 +153,6 @@ RotorMeshes build_rotor(const bench::RotorPart& part, const Typeface& face) {
   add_face(parts.arms, arms, 0.0, false);
   parts.track_outer = build_track(part, true);
   parts.track_inner = build_track(part, false);
-  for (Mesh* mesh : {&parts.edge, &parts.inner_edge, &parts.arms, &parts.carrier_outer}) *mesh = with_normals(*mesh);
   parts.print = build_rotor_print(part, face);
   return parts;
 }

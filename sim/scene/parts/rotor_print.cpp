@@ -44,7 +44,7 @@ Loop arrow(double radius_m, double middle_rad, double length_m) {
   loop.push_back(at(radius_m, middle_rad + half_rad));
   loop.push_back(at(radius_m - barb_m, neck_rad));
   loop.insert(loop.end(), back.begin(), back.end());
-  return reversed(loop);
+  return loop;
 }
 
 // words that run along an arm, read from the hub outwards

@@ -17,7 +17,7 @@ namespace {
 
 constexpr double kTurn = glm::two_pi<double>();
 constexpr double kRunOut_m = 0.0005;  // over which the wear runs out
-constexpr double kVent_sag_m = 0.00012;
+constexpr double kVent_sag_m = 0.00006;
 
 glm::dvec2 polar(double radius_m, double angle_rad) {
   return {radius_m * std::cos(angle_rad), radius_m * std::sin(angle_rad)};
