@@ -200,7 +200,11 @@ void main() {
 #else
   vec3 mirrored = studio(reflect(-v, n), roughness);
 #endif
+#if defined(MATT) || defined(CLOTH)
+  light += mirrored * shown * 0.045;
+#else
   light += mirrored * shown * mirrored_share(f0, roughness, nv);
+#endif
 
 #ifdef LAMP
   // the lamp in the hand rakes over films: it shows the ridges of a print that room light hides

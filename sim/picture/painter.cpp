@@ -23,10 +23,12 @@ namespace proofstand::picture {
 namespace {
 
 constexpr int kKeyTexels = 2048;
-constexpr int kSkyTexels = 1024;     // of one direction among many: its steps vanish in the mean
-constexpr int kFirstShown = 8;       // fewer samples of a still look worse than the draft that they replace
-constexpr int kShownEach = 4;        // developing costs a pass; the eye needs no more
-constexpr float kLeastSeen = 4e-4F;  // of the picture's height: a quarter of a texel
+constexpr int kMovingTexels = 1024;
+constexpr int kSkyTexels = 1024;          // of one direction among many: its steps vanish in the mean
+constexpr int kFirstShown = 8;            // fewer samples of a still look worse than the draft that they replace
+constexpr int kShownEach = 4;             // developing costs a pass; the eye needs no more
+constexpr float kLeastSeen = 4e-4F;       // of the picture's height: a quarter of a texel
+constexpr float kLeastInDraft = 1.5e-3F;  // half a texel or two: nobody sees it go while things move
 
 float aspect_of(Size size) { return static_cast<float>(size.width) / static_cast<float>(size.height); }
 
@@ -59,8 +61,10 @@ struct Painter::Inside {
   ShadowMap soft_key{kKeyTexels};
   ShadowMap sky{kSkyTexels};
   ShadowBall ball;
+  ShadowMap moving_key{kMovingTexels};
   ShadowBall key_ball;           // the one that the map was drawn for
   std::vector<Caster> key_cast;  // and the things
+  std::vector<Caster> last_cast;
 
   // what refine() goes on with
   scene::Scene scene;
@@ -68,10 +72,10 @@ struct Painter::Inside {
   int wanted_samples = 0;
 
   base::Result<base::Done> make_shaders();
-  glm::mat4 draw_key();
+  const ShadowMap& draw_key(FrameBlock& block, bool roughly);
   void draw_quick(Size size, const Quality& quality);
   void draw_smooth(Size size);
-  void draw_one(SurfaceShader& shader, FrameBlock block, GLuint key_map, GLuint sky_map);
+  void draw_one(SurfaceShader& shader, FrameBlock block, GLuint key_map, GLuint sky_map, float least_1);
   void add_sample();
 };
 
@@ -122,44 +126,49 @@ void Painter::keep(const std::vector<scene::Mesh>& meshes) {
 
 const std::string& Painter::renderer() const { return inside_->renderer; }
 
-// the key light's map, drawn again only when something moved or the view went out of the ball
-glm::mat4 Painter::Inside::draw_key() {
-  const glm::mat4 world_to_map = light_matrix(ball, key_middle(), kKeyTexels);
+// the key light's map, drawn again only when something moved or the view went out of the ball; coarser in a draft while
+// things move from picture to picture
+const ShadowMap& Painter::Inside::draw_key(FrameBlock& block, bool roughly) {
   std::vector<Caster> cast = casters_of(scene.items);
-  if (key_ball.radius != ball.radius || key_ball.centre != ball.centre || cast != key_cast) {
-    key.draw(shadow, shelf, scene.items, world_to_map);
-    key_cast = std::move(cast);
+  const bool serves = key_ball.radius == ball.radius && key_ball.centre == ball.centre && cast == key_cast;
+  const bool rests = cast == last_cast;
+  ShadowMap& map = roughly && !serves && !rests ? moving_key : key;
+  const glm::mat4 world_to_map = light_matrix(ball, key_middle(), map.texels());
+  if (&map == &moving_key || !serves) map.draw(shadow, shelf, scene.items, world_to_map);
+  if (&map == &key) {
     key_ball = ball;
+    key_cast = cast;
   }
-  return to_texture(world_to_map);
+  last_cast = std::move(cast);
+  block.world_to_key = to_texture(world_to_map);
+  block.key_towards = with_texel(key_middle(), ball, map.texels());
+  return map;
 }
 
-void Painter::Inside::draw_one(SurfaceShader& shader, FrameBlock block, GLuint key_map, GLuint sky_map) {
+void Painter::Inside::draw_one(SurfaceShader& shader, FrameBlock block, GLuint key_map, GLuint sky_map, float least_1) {
   uniforms.send(block);
   const std::vector<std::size_t> order =
-      seen_items(scene.items, shelf, block.world_to_clip, glm::vec3(block.eye), kLeastSeen);
+      seen_items(scene.items, shelf, block.world_to_clip, glm::vec3(block.eye), least_1);
   shader.draw(scene.items, order, shelf, films, key_map, sky_map, scene.lamp.strength_1 > 0.0F);
 }
 
 void Painter::Inside::draw_quick(Size size, const Quality& quality) {
   FrameBlock block = frame_block(view, aspect_of(size), scene.lamp);
-  block.world_to_key = draw_key();
-  block.key_towards = with_texel(key_middle(), ball, kKeyTexels);
+  const ShadowMap& map = draw_key(block, true);
   const float scale = std::clamp(quality.scale_1, 0.5F, 1.0F);
   quick.begin({std::max(1, static_cast<int>(std::lround(static_cast<float>(size.width) * scale))),
                std::max(1, static_cast<int>(std::lround(static_cast<float>(size.height) * scale)))});
-  draw_one(*draft, block, key.texture(), 0);
+  draw_one(*draft, block, map.texture(), 0, kLeastInDraft);
   last = &quick;
 }
 
 void Painter::Inside::draw_smooth(Size size) {
   FrameBlock block = frame_block(view, aspect_of(size), scene.lamp);
-  block.world_to_key = draw_key();
-  block.key_towards = with_texel(key_middle(), ball, kKeyTexels);
+  const ShadowMap& map = draw_key(block, false);
   smooth_done.begin(size);
   smooth.begin(size);
   glEnable(GL_MULTISAMPLE);
-  draw_one(*normal, block, key.texture(), 0);
+  draw_one(*normal, block, map.texture(), 0, kLeastSeen);
   smooth.copy_to(smooth_done);
   last = &smooth_done;
 }
@@ -188,7 +197,7 @@ void Painter::Inside::add_sample() {
   block.sky_towards = with_texel(sky_towards, ball, kSkyTexels);
   block.eye.w = other.x;
   gathering->begin_sample();
-  draw_one(*still, block, soft_key.texture(), sky.texture());
+  draw_one(*still, block, soft_key.texture(), sky.texture(), kLeastSeen);
   gathering->add_sample();
 }
 

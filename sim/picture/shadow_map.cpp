@@ -50,6 +50,7 @@ void ShadowMap::draw(const Program& program, const MeshShelf& shelf, const std::
     if (!item.shadow) continue;
     const scene::Ball ball = shelf.ball(item.mesh);
     const glm::vec4 middle = world_to_map * (item.pose * glm::vec4(ball.centre, 1.0F));
+    if (ball.radius * scale * static_cast<float>(texels_) < 1.0F) continue;  // half a texel across
     const float reach = 1.0F + ball.radius * scale;
     if (std::abs(middle.x) > reach || std::abs(middle.y) > reach) continue;
     const glm::mat4 part_to_map = world_to_map * item.pose;
