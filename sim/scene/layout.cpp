@@ -87,7 +87,7 @@ Spot spot_of(const bench::BenchSetup& setup, event::ThingId thing) {
 
 Spot rotor_spot(const bench::BenchSetup& setup, event::ThingId rotor) {
   const auto n = static_cast<float>(count_before(setup, rotor));
-  return {{0.60F - 0.19F * n, kTop, 0.03F + 0.02F * n}, 0.4F + 0.7F * n};
+  return {{0.67F - 0.185F * n, kTop, -0.055F}, 0.4F + 0.7F * n};
 }
 
 Spot card_spot() { return {{0.42F, kTop, 0.165F}, 0.0F}; }

@@ -1,5 +1,6 @@
 #include "sim/scene/scene.h"
 
+#include "sim/scene/bike_items.h"
 #include "sim/scene/bolt_items.h"
 #include "sim/scene/furniture/furniture.h"
 #include "sim/scene/glyphs.h"
@@ -19,6 +20,7 @@ struct Workshop::Inside {
         wheel(setup, store, face),
         rotors(setup, store, face),
         bolts(setup, store),
+        bike(setup, store),
         furniture(store, setup),
         things(store, setup),
         hands(store) {}
@@ -28,6 +30,7 @@ struct Workshop::Inside {
   WheelItems wheel;
   RotorItems rotors;
   BoltItems bolts;
+  BikeItems bike;
   Furniture furniture;
   LooseThings things;
   Hands hands;
@@ -46,6 +49,7 @@ Scene Workshop::compute_scene(const bench::Bench& bench, const std::vector<Hover
   inside_->wheel.add_to(bench, standing);
   inside_->rotors.add_standing(bench, scene, standing);
   inside_->bolts.add_standing(bench, standing);
+  inside_->bike.add_to(bench, standing);
   add_items(scene, standing);
   add_items(scene, inside_->furniture.items());
   add_items(scene, inside_->things.lying_items(bench, scene.places));
