@@ -19,6 +19,10 @@ using event::PlaceKind;
 constexpr double kShaved_m = 0.00008;
 constexpr double kRuined_m = 0.00022;
 constexpr double kDirtSeen_m = 0.0001;
+// triangles of a thread that lies in the tray
+constexpr std::size_t kFarThread = 520;
+// height of a head over the hub's seat below which its thread is hidden by rotor and hub
+constexpr double kHidden_m = 0.0021;
 
 Material patch_ochre() { return plastic({0.62F, 0.42F, 0.10F}); }
 Material locker_liquid() {
@@ -68,7 +72,8 @@ BoltItems::BoltItems(const bench::BenchSetup& setup, MeshStore& store) {
     const BoltMeshes meshes = build_bolt(part, setup.hub.thread_pitch_m);
     kept_.push_back({store.keep(tidied(meshes.head)), store.keep(tidied(meshes.recess)),
                      store.keep(tidied(meshes.recess_ruined)), store.keep(tidied(meshes.shank)),
-                     store.keep(tidied(meshes.patch)), part.length_m, part.head_diameter_m, part.head_height_m});
+                     store.keep(simplified(meshes.shank, kFarThread, 0.00012F)), store.keep(tidied(meshes.patch)),
+                     part.length_m, part.head_diameter_m, part.head_height_m});
   }
   drop_ = store.keep(tidied(build_drop(0.0011)));
   dirt_ = store.keep(tidied(build_crumbs(0.0017, 12)));
@@ -92,14 +97,14 @@ void BoltItems::add_head(const bench::Bench& bench, event::ThingId thing, const 
   }
 }
 
-void BoltItems::add_shank(const bench::Bench& bench, event::ThingId thing, const glm::mat4& pose,
+void BoltItems::add_shank(const bench::Bench& bench, event::ThingId thing, const glm::mat4& pose, bool near,
                           PartItems& items) const {
   const bench::BoltPart& part = part_of(bench.setup(), thing);
   const bench::BoltState& state = state_of(bench, thing);
   const Kept& kept = kept_[kept_of_[bench.setup().things[event::index_of(thing)].part]];
   Material metal = metal_of(part);
   if (state.grease_kg_m2 + state.oil_kg_m2 > 1e-3) metal.roughness_1 = 0.12F;
-  items.push_back(item_of(kept.shank, pose, metal));
+  items.push_back(item_of(near ? kept.shank : kept.far_shank, pose, metal));
   if (part.patch && state.patch_uses < 3) {
     Material patch = patch_ochre();
     // each run in rubs some of it off
@@ -141,13 +146,16 @@ void BoltItems::add_in_hole(const bench::Bench& bench, std::size_t position, Par
   ScenePlace recess = head;
   recess.place = PlaceKind::BoltRecess;
   add_head(bench, hole.bolt, pose, head, recess, items);
+  // driven home there is nothing to be seen of the thread
+  const glm::vec3 seat(glm::inverse(wheel_pose(bench) * hole_frame(setup, position)) * pose[3]);
+  if (static_cast<double>(seat.z) < kHidden_m) return;
   const auto first = items.size();
-  add_shank(bench, hole.bolt, pose, items);
+  add_shank(bench, hole.bolt, pose, true, items);
   // what shows of the thread belongs to the bolt
   for (std::size_t i = first; i < items.size(); ++i) items[i].same_place = true;
 }
 
-void BoltItems::add_loose(const bench::Bench& bench, event::ThingId thing, const glm::mat4& pose,
+void BoltItems::add_loose(const bench::Bench& bench, event::ThingId thing, const glm::mat4& pose, bool near,
                           PartItems& items) const {
   const bench::BoltPart& part = part_of(bench.setup(), thing);
   ScenePlace body;
@@ -168,7 +176,7 @@ void BoltItems::add_loose(const bench::Bench& bench, event::ThingId thing, const
     items[i].same_place = true;
   }
   const auto first = items.size();
-  add_shank(bench, thing, pose, items);
+  add_shank(bench, thing, pose, near, items);
   items[first].place = thread;
   for (std::size_t i = first + 1; i < items.size(); ++i) items[i].same_place = true;
 }
@@ -190,7 +198,7 @@ void BoltItems::add_standing(const bench::Bench& bench, PartItems& items) const 
     glm::mat4 pose = glm::translate(spot_of(setup, thing).frame(),
                                     glm::vec3(0.0F, static_cast<float>(part.head_diameter_m / 2.0), 0.0F));
     pose = glm::rotate(pose, static_cast<float>(glm::half_pi<double>() + lean), glm::vec3(1.0F, 0.0F, 0.0F));
-    add_loose(bench, thing, glm::rotate(pose, 0.9F * static_cast<float>(i), glm::vec3(0.0F, 0.0F, 1.0F)), items);
+    add_loose(bench, thing, glm::rotate(pose, 0.9F * static_cast<float>(i), glm::vec3(0.0F, 0.0F, 1.0F)), false, items);
   }
 }
 
@@ -206,7 +214,7 @@ void BoltItems::add_carried(const bench::Bench& bench, const WorkFrame (&work)[e
     // held by the head, its point towards the work
     const WorkFrame& at = work[static_cast<std::size_t>(*hand)];
     const glm::mat4 pose = up_by(at.frame, static_cast<double>(at.off_m));
-    add_loose(bench, thing, glm::rotate(pose, at.turn_rad, glm::vec3(0.0F, 0.0F, 1.0F)), items);
+    add_loose(bench, thing, glm::rotate(pose, at.turn_rad, glm::vec3(0.0F, 0.0F, 1.0F)), true, items);
   }
 }
 

@@ -17,14 +17,17 @@ class BoltItems {
 
  private:
   struct Kept {
-    MeshId head = 0, recess = 0, ruined = 0, shank = 0, patch = 0;
+    MeshId head = 0, recess = 0, ruined = 0, shank = 0, far_shank = 0, patch = 0;
     double length_m = 0.0, diameter_m = 0.0, height_m = 0.0;
   };
   void add_in_hole(const bench::Bench& bench, std::size_t position, PartItems& items) const;
-  void add_loose(const bench::Bench& bench, event::ThingId thing, const glm::mat4& pose, PartItems& items) const;
+  void add_loose(const bench::Bench& bench, event::ThingId thing, const glm::mat4& pose, bool near,
+                 PartItems& items) const;
   void add_head(const bench::Bench& bench, event::ThingId thing, const glm::mat4& pose, const ScenePlace& head,
                 const ScenePlace& recess, PartItems& items) const;
-  void add_shank(const bench::Bench& bench, event::ThingId thing, const glm::mat4& pose, PartItems& items) const;
+  /// near: in fingers or in its hole, else as it lies in the tray
+  void add_shank(const bench::Bench& bench, event::ThingId thing, const glm::mat4& pose, bool near,
+                 PartItems& items) const;
 
   std::vector<Kept> kept_;            ///< one for each size of bolt
   std::vector<std::size_t> kept_of_;  ///< per BoltPart

@@ -65,7 +65,7 @@ Spot spot_of(const bench::BenchSetup& setup, event::ThingId thing) {
     case ThingKind::Vernier:
       return {{-0.07F, kTop, -0.315F - 0.05F * n}, -0.04F};
     case ThingKind::DialGauge:
-      return {{-0.22F, kTop, -0.17F - 0.08F * n}, 0.0F};
+      return {{-0.42F, kTop, 0.065F - 0.08F * n}, 0.0F};
     case ThingKind::Lamp:
       return {{-0.07F, kTop, -0.40F - 0.05F * n}, 0.03F};
     case ThingKind::Bottle:
@@ -73,7 +73,7 @@ Spot spot_of(const bench::BenchSetup& setup, event::ThingId thing) {
     case ThingKind::Rag:
       return rag_spot(number);
     case ThingKind::Gloves:
-      return {{-0.52F, kTop, 0.12F}, -0.15F};
+      return {{-0.50F, kTop, 0.150F}, -0.15F};
     case ThingKind::Card:
       return card_spot();
     case ThingKind::Sheet:

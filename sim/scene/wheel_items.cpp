@@ -77,8 +77,8 @@ WheelItems::WheelItems(const bench::BenchSetup& setup, MeshStore& store, const T
   valve_ = store.keep(tidied(rim.valve));
   tyre_ = store.keep(tidied(rim.tyre));
   print_ = store.keep(tidied(rim.print));
-  dirt_ = store.keep(tidied(build_crumbs(0.0042, 9)));
-  old_locker_ = store.keep(tidied(build_crumbs(0.0027, 14)));
+  dirt_ = store.keep(tidied(build_crumbs(0.0042, 6)));
+  old_locker_ = store.keep(tidied(build_crumbs(0.0022, 7)));
   drop_ = store.keep(tidied(build_drop(0.0016)));
 }
 
@@ -139,13 +139,14 @@ void WheelItems::add_holes(const bench::Bench& bench, const glm::mat4& wheel, Pa
     place.place = PlaceKind::Hole;
     place.middle = glm::vec3(frame[3]);
     place.axis = {0.0F, 0.0F, 1.0F};
-    items.push_back(placed(hole_, frame, aluminium(), place));
     const bool open = state.bolt == event::kNoThing;
-    if (open && state.old_locker_nm > 0.0) {
+    if (!open) continue;  // nothing of it is seen
+    items.push_back(placed(hole_, frame, aluminium(), place));
+    if (state.old_locker_nm > 0.0) {
       items.push_back(plain(old_locker_, glm::translate(frame, glm::vec3(0.0F, 0.0F, -0.0016F)), old_locker()));
       items.back().same_place = true;
     }
-    if (open && state.locker_m3 > 0.0) {
+    if (state.locker_m3 > 0.0) {
       items.push_back(
           plain(drop_, glm::translate(frame, glm::vec3(0.0F, 0.0F, -0.0022F)), anodised({0.20F, 0.42F, 0.46F})));
       items.back().same_place = true;

@@ -97,7 +97,7 @@ Mesh hole(const bench::HubPart& hub) {
   const double root_m = hub.thread_diameter_m / 2.0;
   Loop profile = {{kHoleChamfer_m, 0.0}, {root_m, -(kHoleChamfer_m - root_m)}};
   double z_m = profile.back().y;
-  while (z_m > -0.006) {
+  while (z_m > -0.0045) {
     profile.emplace_back(crest_m, z_m - 0.4 * hub.thread_pitch_m);
     profile.emplace_back(crest_m, z_m - 0.5 * hub.thread_pitch_m);
     profile.emplace_back(root_m, z_m - 0.9 * hub.thread_pitch_m);
@@ -107,7 +107,7 @@ Mesh hole(const bench::HubPart& hub) {
   profile.emplace_back(crest_m, z_m - 0.0003);
   profile.emplace_back(crest_m, -hub.hole_depth_m);
   profile.emplace_back(0.0, -hub.hole_depth_m - 0.001);
-  return revolve(profile, 0.0001);
+  return revolve(profile, 0.0002);
 }
 
 // end caps on both sides, the axle's bore right through

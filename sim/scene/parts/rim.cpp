@@ -5,9 +5,9 @@
 #include <glm/gtc/matrix_transform.hpp>
 
 #include "sim/scene/dimensions.h"
+#include "sim/scene/mesh_normals.h"
 #include "sim/scene/parts/spokes.h"
 #include "sim/scene/revolve.h"
-#include "sim/scene/solids.h"
 
 namespace proofstand::scene {
 namespace {
@@ -70,10 +70,29 @@ Mesh tyre() {
   return revolve_ring(mirrored_profile(half_profile), kSag_m);
 }
 
+// a block's top and its four slopes; what it stands on is not seen
+Mesh tread_block() {
+  const auto corner = [](float x, float y, float z) { return Vertex{{x, y, z}, {}, {}}; };
+  Mesh mesh;
+  for (const float size : {1.0F, 0.72F}) {
+    const float x = size == 1.0F ? -0.0012F : 0.0011F;
+    for (const glm::vec2& at :
+         {glm::vec2(-1.0F, -1.0F), glm::vec2(1.0F, -1.0F), glm::vec2(1.0F, 1.0F), glm::vec2(-1.0F, 1.0F)}) {
+      mesh.vertices.push_back(corner(x, at.x * 0.0044F * size, at.y * 0.0027F * size));
+    }
+  }
+  for (std::uint32_t i = 0; i < 4; ++i) {
+    const std::uint32_t k = (i + 1) % 4;
+    mesh.indices.insert(mesh.indices.end(), {i, k, k + 4, i, k + 4, i + 4});
+  }
+  mesh.indices.insert(mesh.indices.end(), {4, 5, 6, 4, 6, 7});
+  return with_normals(mesh);
+}
+
 // shallow blocks across the shoulders, leaning with the wheel's rolling
 void add_tread(Mesh& mesh) {
   const double middle_m = (size::kBeadSeat + size::kTyreWidth) / 2.0;
-  const Mesh block = rounded_box({0.0022F, 0.0085F, 0.0052F}, 0.0005F, 1);
+  const Mesh block = tread_block();
   constexpr int count = 72;
   for (int i = 0; i < count; ++i) {
     for (const float side : {-1.0F, 1.0F}) {
@@ -114,9 +133,8 @@ Mesh print(const Typeface& face) {
   const double radius_m = size::kBeadSeat / 2.0 + 0.62 * size::kTyreWidth;
   const double wall_m = size::kTyreWidth / 2.0 + 0.0001;
   Mesh words;
-  for (const double at : {kTurn * 0.25, kTurn * 0.75}) {
-    append(words, face.round_words("28-622   min. 450 max. 700 kPa", 0.0042, radius_m - 0.002, at, wall_m));
-  }
+  append(words, face.round_words("28-622", 0.0042, radius_m - 0.002, kTurn * 0.25, wall_m));
+  append(words, face.round_words("450-700 kPa", 0.0042, radius_m - 0.002, kTurn * 0.75, wall_m));
   Mesh mesh = words;
   append(mesh, words, glm::rotate(glm::mat4(1.0F), static_cast<float>(kTurn / 2.0), glm::vec3(0.0F, 1.0F, 0.0F)));
   return mesh;
