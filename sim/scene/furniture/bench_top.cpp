@@ -40,19 +40,19 @@ PartItems build_bench(MeshStore& store, const bench::BenchSetup& setup) {
   const float tall = kBenchTop_y - kThick_m - kFloor_y;
   for (const float x : {kBenchRight_x + 0.10F, kBenchLeft_x - 0.10F}) {
     for (const float z : {kBenchNear_z + 0.09F, kBenchFar_z - 0.09F}) {
-      parts.push_back(plain_item(store, rounded_box({0.055F, tall, 0.055F}, 0.004F), at(x, legs_y, z), steel));
+      parts.push_back(plain_item(store, rounded_box({0.055F, tall, 0.055F}, 0.004F, 1), at(x, legs_y, z), steel));
     }
-    parts.push_back(plain_item(store, rounded_box({0.050F, 0.060F, depth - 0.20F}, 0.004F),
+    parts.push_back(plain_item(store, rounded_box({0.050F, 0.060F, depth - 0.20F}, 0.004F, 1),
                                at(x, kBenchTop_y - kThick_m - 0.035F, 0.5F * (kBenchNear_z + kBenchFar_z)), steel));
   }
   for (const float z : {kBenchNear_z + 0.09F, kBenchFar_z - 0.09F}) {
-    parts.push_back(plain_item(store, rounded_box({length - 0.22F, 0.070F, 0.045F}, 0.004F),
+    parts.push_back(plain_item(store, rounded_box({length - 0.22F, 0.070F, 0.045F}, 0.004F, 1),
                                at(middle_x, kBenchTop_y - kThick_m - 0.036F, z), steel));
   }
   // a low board to put things on
   Material board = wood();
   board.color = glm::vec3(0.44F, 0.315F, 0.20F);
-  parts.push_back(plain_item(store, rounded_box({length - 0.16F, 0.022F, depth - 0.16F}, 0.003F),
+  parts.push_back(plain_item(store, rounded_box({length - 0.16F, 0.022F, depth - 0.16F}, 0.003F, 1),
                              at(middle_x, kFloor_y + 0.20F, 0.5F * (kBenchNear_z + kBenchFar_z)), board));
   return parts;
 }
@@ -67,7 +67,7 @@ PartItems build_tray(MeshStore& store, const bench::BenchSetup& setup) {
   const float wide = kTraySize.x;
   const float deep = kTraySize.y;
   const auto add = [&](const glm::vec3& size, const glm::vec3& by, float radius) {
-    parts.push_back(placed_item(store, rounded_box(size, radius),
+    parts.push_back(placed_item(store, rounded_box(size, radius, 1),
                                 at(kTrayMiddle.x + by.x, kTrayMiddle.y + by.y, kTrayMiddle.z + by.z), enamel, thing,
                                 event::PlaceKind::Tray, frame, kTrayMiddle));
   };

@@ -23,11 +23,14 @@ glm::mat4 upright_at(float x, float y, float z) {
 void add_shelf(MeshStore& store, PartItems& parts, float x, float y, float length) {
   Material board = wood();
   board.color = {0.56F, 0.43F, 0.28F};
-  parts.push_back(plain_item(store, rounded_box({length, 0.024F, 0.22F}, 0.003F), at(x, y, kWall_z - 0.115F), board));
+  parts.push_back(
+      plain_item(store, rounded_box({length, 0.024F, 0.22F}, 0.003F, 1), at(x, y, kWall_z - 0.115F), board));
   Mesh brackets;
   for (const float side : {-0.38F, 0.38F}) {
-    append(brackets, rounded_box({0.022F, 0.12F, 0.016F}, 0.002F), at(x + side * length, y - 0.07F, kWall_z - 0.010F));
-    append(brackets, rounded_box({0.022F, 0.014F, 0.17F}, 0.002F), at(x + side * length, y - 0.019F, kWall_z - 0.095F));
+    append(brackets, rounded_box({0.022F, 0.12F, 0.016F}, 0.002F, 1),
+           at(x + side * length, y - 0.07F, kWall_z - 0.010F));
+    append(brackets, rounded_box({0.022F, 0.014F, 0.17F}, 0.002F, 1),
+           at(x + side * length, y - 0.019F, kWall_z - 0.095F));
   }
   parts.push_back(plain_item(store, std::move(brackets), glm::mat4(1.0F), paint({0.31F, 0.34F, 0.33F})));
 }
@@ -45,7 +48,7 @@ void add_stores(MeshStore& store, PartItems& parts, float x, float y) {
                                      {0.29F, 0.15F, 0.13F, {0.58F, 0.50F, 0.38F}},
                                      {0.44F, 0.09F, 0.18F, {0.46F, 0.50F, 0.42F}}}};
   for (const Box& box : boxes) {
-    parts.push_back(plain_item(store, rounded_box({box.width, box.height, 0.15F}, 0.003F),
+    parts.push_back(plain_item(store, rounded_box({box.width, box.height, 0.15F}, 0.003F, 1),
                                at(x + box.by, y + 0.5F * box.height, kWall_z - 0.12F), paint(box.color)));
   }
   const Mesh jar = revolve(
@@ -62,22 +65,22 @@ PartItems build_room(MeshStore& store) {
   floor.color = {0.56F, 0.545F, 0.515F};
   floor.roughness_1 = 0.72F;
   Mesh disc;
-  const Mesh lathe = bar(2.6, -0.02, 0.0, 0.004, 0.004);
+  const Mesh lathe = bar(2.6, -0.02, 0.0, 0.004, 0.02);
   append(disc, lathe, upright_at(0.0F, kFloor_y, 0.1F));
   parts.push_back(plain_item(store, std::move(disc), glm::mat4(1.0F), floor));
   Material plaster = wall();
   plaster.color = {0.80F, 0.775F, 0.725F};
-  parts.push_back(plain_item(store, rounded_box({5.2F, 2.75F, 0.05F}, 0.004F),
+  parts.push_back(plain_item(store, rounded_box({5.2F, 2.75F, 0.05F}, 0.004F, 1),
                              at(-0.2F, kFloor_y + 1.375F, kWall_z + 0.025F), plaster));
   // a painted lower half, finished by a rail, as in many old workshops
   Material dado = wall();
   dado.color = {0.50F, 0.545F, 0.495F};
   dado.roughness_1 = 0.6F;
-  parts.push_back(plain_item(store, rounded_box({5.2F, 1.22F, 0.012F}, 0.002F),
+  parts.push_back(plain_item(store, rounded_box({5.2F, 1.22F, 0.012F}, 0.002F, 1),
                              at(-0.2F, kFloor_y + 0.61F, kWall_z - 0.004F), dado));
   Material rail = wood();
   rail.color = {0.52F, 0.40F, 0.26F};
-  parts.push_back(plain_item(store, rounded_box({5.2F, 0.045F, 0.024F}, 0.004F),
+  parts.push_back(plain_item(store, rounded_box({5.2F, 0.045F, 0.024F}, 0.004F, 1),
                              at(-0.2F, kFloor_y + 1.235F, kWall_z - 0.010F), rail));
   add_shelf(store, parts, 0.42F, 0.50F, 1.20F);
   add_stores(store, parts, 0.42F, 0.512F);
@@ -95,7 +98,7 @@ PartItems build_room(MeshStore& store) {
   }
   parts.push_back(plain_item(store, std::move(hooks), glm::mat4(1.0F), stainless()));
   parts.push_back(
-      plain_item(store, rounded_box({0.78F, 0.050F, 0.018F}, 0.003F), at(-0.95F, 0.425F, kWall_z - 0.012F), rail));
+      plain_item(store, rounded_box({0.78F, 0.050F, 0.018F}, 0.003F, 1), at(-0.95F, 0.425F, kWall_z - 0.012F), rail));
   const auto ring = [](double radius, double thick) {
     Mesh mesh = revolve_ring(
         {{radius - thick, 0.0}, {radius, -0.7 * thick}, {radius + thick, 0.0}, {radius, 0.7 * thick}}, 0.001);
@@ -104,6 +107,8 @@ PartItems build_room(MeshStore& store) {
   parts.push_back(plain_item(store, ring(0.31, 0.014), at(0.98F, -0.03F, kWall_z - 0.035F), rubber()));
   parts.push_back(
       plain_item(store, ring(0.085, 0.005), at(-0.89F, 0.31F, kWall_z - 0.045F), plastic({0.10F, 0.10F, 0.10F})));
+  // what is on the wall lies close to it; hard shadows there would only distract
+  for (PartItem& part : parts) part.item.shadow = false;
   return parts;
 }
 

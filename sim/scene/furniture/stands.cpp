@@ -123,13 +123,13 @@ PartItems build_work_stand(MeshStore& store, const bench::BenchSetup& /*setup*/)
   add(round_bar({post_at.x, kFloor_y + 0.02F, post_at.z}, {post_at.x, jaw.y + 0.09F, post_at.z}, 0.0190), enamel());
   add(round_bar({post_at.x, jaw.y, post_at.z + 0.03F}, {jaw.x, jaw.y, jaw.z + 0.03F}, 0.0150), stainless());
   Mesh head;
-  append(head, rounded_box({0.075F, 0.026F, 0.075F}, 0.006F), at(jaw.x, jaw.y + 0.031F, jaw.z + 0.004F));
-  append(head, rounded_box({0.075F, 0.026F, 0.075F}, 0.006F), at(jaw.x, jaw.y - 0.031F, jaw.z + 0.004F));
-  append(head, rounded_box({0.075F, 0.080F, 0.018F}, 0.005F), at(jaw.x, jaw.y, jaw.z + 0.036F));
+  append(head, rounded_box({0.075F, 0.026F, 0.075F}, 0.006F, 1), at(jaw.x, jaw.y + 0.031F, jaw.z + 0.004F));
+  append(head, rounded_box({0.075F, 0.026F, 0.075F}, 0.006F, 1), at(jaw.x, jaw.y - 0.031F, jaw.z + 0.004F));
+  append(head, rounded_box({0.075F, 0.080F, 0.018F}, 0.005F, 1), at(jaw.x, jaw.y, jaw.z + 0.036F));
   add(std::move(head), enamel());
   Mesh pads;
-  append(pads, rounded_box({0.070F, 0.006F, 0.060F}, 0.002F), at(jaw.x, jaw.y + 0.0170F, jaw.z));
-  append(pads, rounded_box({0.070F, 0.006F, 0.060F}, 0.002F), at(jaw.x, jaw.y - 0.0170F, jaw.z));
+  append(pads, rounded_box({0.070F, 0.006F, 0.060F}, 0.002F, 1), at(jaw.x, jaw.y + 0.0170F, jaw.z));
+  append(pads, rounded_box({0.070F, 0.006F, 0.060F}, 0.002F, 1), at(jaw.x, jaw.y - 0.0170F, jaw.z));
   add(std::move(pads), rubber());
   Mesh feet;
   for (int i = 0; i < 3; ++i) {

@@ -34,11 +34,16 @@ void curl(HandBend& bend, Finger from, float root_rad, float middle_rad) {
 // where a pinch holds: out in front of the palm, before the fore finger
 constexpr glm::vec3 kPinchAt{0.100F, -0.063F, -0.030F};
 
-ShapedHand pinch(float diameter_m, bool sheet) {
-  const glm::vec3 back = glm::normalize(glm::vec3(-0.42F, 0.72F, -0.52F));  // along what is pinched, past the web
+enum class Pinched { Along, Aside, Sheet };
+
+// round something: along it past the web of the thumb, from its side, or against both its faces
+ShapedHand pinch(float diameter_m, Pinched how) {
+  const bool sheet = how == Pinched::Sheet;
+  const glm::vec3 back =
+      how == Pinched::Aside ? glm::vec3(0.0F, 0.0F, -1.0F) : glm::normalize(glm::vec3(-0.42F, 0.72F, -0.52F));
   const glm::vec3 wanted(0.80F, 0.46F, 0.0F);
   const glm::vec3 across = glm::normalize(wanted - glm::dot(wanted, back) * back);  // from thumb to fingers
-  const glm::vec3 beside = glm::cross(back, across);
+  const glm::vec3 beside = how == Pinched::Aside ? back : glm::cross(back, across);
   const float r = 0.5F * diameter_m;
   const float spread = sheet ? 0.0085F : glm::mix(0.0075F, 0.0105F, std::min(1.0F, diameter_m / 0.028F));
   const float give = sheet ? 0.0F : std::min(0.8F * r, 0.5F * spread * spread / std::max(r, 0.003F));
@@ -47,7 +52,9 @@ ShapedHand pinch(float diameter_m, bool sheet) {
   const float towards = glm::dot(beside, glm::vec3(0.0F, 0.0F, 1.0F)) > 0.0F ? 1.0F : -1.0F;
   bend[1] = reach_with(Finger::Index, finger_side - towards * spread * beside, {0.05F, 0.7F, 0.9F, 0.5F});
   bend[2] =
-      reach_with(Finger::Middle, finger_side + towards * spread * beside - back * 0.006F, {0.0F, 0.75F, 0.9F, 0.5F});
+      reach_with(Finger::Middle,
+                 finger_side + towards * spread * beside - (how == Pinched::Aside ? glm::vec3(0.0F) : back * 0.006F),
+                 {0.0F, 0.75F, 0.9F, 0.5F});
   bend[0] = reach_with(Finger::Thumb, kPinchAt - across * r, {0.45F, 0.75F, 0.3F, 0.27F});
   curl(bend, Finger::Ring, 0.80F, 1.0F);
   ShapedHand hand{chains_of(bend), glm::mat4(1.0F)};
@@ -117,8 +124,10 @@ ShapedHand rest() {
 float held_diameter_m(HandShape shape) {
   switch (shape) {
     case HandShape::Pinch:
+    case HandShape::Aside:
       return 0.0065F;
     case HandShape::PinchMid:
+    case HandShape::AsideMid:
       return 0.018F;
     case HandShape::PinchWide:
       return 0.027F;
@@ -148,10 +157,13 @@ ShapedHand shape_hand(HandShape shape) {
     case HandShape::Pinch:
     case HandShape::PinchMid:
     case HandShape::PinchWide:
-      return pinch(held_diameter_m(shape), false);
+      return pinch(held_diameter_m(shape), Pinched::Along);
+    case HandShape::Aside:
+    case HandShape::AsideMid:
+      return pinch(held_diameter_m(shape), Pinched::Aside);
     case HandShape::Sheet:
     case HandShape::Cloth:
-      return pinch(held_diameter_m(shape), true);
+      return pinch(held_diameter_m(shape), Pinched::Sheet);
     case HandShape::Fist:
     case HandShape::FistWide:
     case HandShape::Grasp:

@@ -16,13 +16,15 @@ enum class HandShape : int {
   Pinch,      ///< thumb against two fingers round something thin
   PinchMid,   ///< the same round about 18 mm: thimble, setting handle
   PinchWide,  ///< round about 27 mm: small bottles, setting handles
+  Aside,      ///< two fingers and thumb from the side on a thin end that points past them
+  AsideMid,   ///< the same round about 18 mm
   Sheet,      ///< thumb against two fingers, both sides of something flat
   Cloth,      ///< the same with a folded cloth between: about 8 mm
   Fist,       ///< closed round about 15 mm
   FistWide,   ///< closed round about 31 mm: handles, tyre
   Grasp,      ///< closed round about 48 mm: bottles
 };
-inline constexpr int kHandShapes = 12;
+inline constexpr int kHandShapes = 14;
 
 /// A right hand in a shape. hold: frame of what is held, in the hand's frame. Its z axis is the axis of a thing that
 /// is pinched or gripped, or the outward normal of a surface that is touched; its origin lies on that axis or surface.

@@ -11,7 +11,7 @@
 namespace proofstand::scene {
 namespace {
 
-constexpr float kSkinCell_m = 0.0046F;
+constexpr float kSkinCell_m = 0.0052F;
 constexpr float kGlove_m = 0.0007F;
 
 Mesh mirrored(const Mesh& mesh) {
@@ -24,18 +24,15 @@ Mesh mirrored(const Mesh& mesh) {
   return other;
 }
 
-// thin and a little loose: it stands off the skin and wrinkles towards the wrist
+// thin and a little loose: it stands off the skin and creases lightly towards the wrist
 Mesh gloved(const Mesh& skin) {
   Mesh glove = skin;
   for (Vertex& v : glove.vertices) {
-    const float loose = std::clamp((0.06F - v.position.x) / 0.10F, 0.0F, 1.0F);
-    const float wrinkle =
-        loose * 0.0008F * std::sin(900.0F * v.position.x + 140.0F * v.position.z + 90.0F * v.position.y);
-    v.position += v.normal * (kGlove_m + 0.0006F * loose + wrinkle);
-    v.normal = glm::normalize(
-        v.normal +
-        glm::vec3(0.5F * loose * std::cos(900.0F * v.position.x + 140.0F * v.position.z + 90.0F * v.position.y), 0.0F,
-                  0.0F));
+    const float loose = std::clamp((0.03F - v.position.x) / 0.09F, 0.0F, 1.0F);
+    const float way = 420.0F * v.position.x + 190.0F * v.position.z + 130.0F * v.position.y +
+                      2.0F * std::sin(160.0F * v.position.z + 90.0F * v.position.x);
+    v.position += v.normal * (kGlove_m + loose * (0.0006F + 0.0005F * std::sin(way)));
+    v.normal = glm::normalize(v.normal - glm::vec3(0.16F * loose * std::cos(way), 0.0F, 0.0F));
   }
   return glove;
 }
@@ -90,10 +87,10 @@ PartItems Hands::items(const bench::Bench& bench, event::HandId hand, const Work
     nail.grain = Grain::Plain;
     add(side.nails, nail);
   }
-  const Material jacket = cloth({0.115F, 0.165F, 0.235F});
+  const Material jacket = cloth({0.105F, 0.105F, 0.110F});
   add(sleeve_, jacket);
   Material cuff = jacket;
-  cuff.color *= 0.72F;
+  cuff.color *= 0.70F;
   add(cuff_, cuff);
   return items;
 }

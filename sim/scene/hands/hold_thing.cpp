@@ -54,8 +54,9 @@ Spot on_key(const bench::ToolPart& tool, Grip grip, bool long_arm_in) {
   arm.either_way = true;
   arm.turns = true;
   if (on_long) {
-    arm.at = {0.62F * out, 0.0F, up};
+    arm.at = {0.74F * out, 0.0F, up};
     arm.axis = kX;
+    arm.back = 0.9F * (long_arm_in ? -kX : kZ);
   } else {
     arm.shape = HandShape::Pinch;
     arm.at = {0.0F, 0.0F, 0.35F * up};
@@ -88,8 +89,8 @@ Spot on_click_driver(const bench::ToolPart& part, const bench::ToolState& state,
 
 Spot on_micrometer(const bench::InstrumentState& state, Grip grip) {
   const double edge_m = kSleeveZero_m + thimble_edge_m(state.shown_m);
-  if (grip == Grip::Thimble) return fingers_at(HandShape::PinchMid, edge_m + 0.031);
-  if (grip == Grip::Ratchet) return fingers_at(HandShape::Pinch, edge_m + kThimbleLength_m - 0.004);
+  if (grip == Grip::Thimble) return fingers_at(HandShape::AsideMid, edge_m + 0.033);
+  if (grip == Grip::Ratchet) return fingers_at(HandShape::Aside, edge_m + kThimbleLength_m - 0.004);
   return {HandShape::Cloth, {0.0F, static_cast<float>(kThroat_m) + 0.004F, 0.016F}, kX, true};
 }
 

@@ -8,7 +8,7 @@
 namespace proofstand::scene {
 namespace {
 
-constexpr int kRound = 36;
+constexpr int kRound = 26;
 constexpr float kTwoPi = 6.2831853F;
 
 struct Ring {
@@ -47,16 +47,16 @@ Mesh lofted(const std::vector<Ring>& rings) {
 
 Mesh sleeve_mesh() {
   std::vector<Ring> rings;
-  constexpr int kRings = 26;
+  constexpr int kRings = 20;
   for (int i = 0; i <= kRings; ++i) {
     const float t = static_cast<float>(i) / kRings;
-    const float x = -0.078F - 0.255F * t;
-    const float swell = 0.030F + 0.018F * t;
+    const float x = -0.078F - 0.340F * t;
+    const float swell = 0.030F + 0.022F * t;
     rings.push_back({x, swell, swell + 0.006F, 0.0026F * std::min(1.0F, 6.0F * t)});
   }
-  rings.push_back({-0.340F, 0.044F, 0.050F, 0.001F});
-  rings.push_back({-0.3445F, 0.030F, 0.036F, 0.0F});
-  rings.push_back({-0.3460F, 0.0001F, 0.0001F, 0.0F});
+  rings.push_back({-0.425F, 0.048F, 0.054F, 0.001F});
+  rings.push_back({-0.4295F, 0.032F, 0.036F, 0.0F});
+  rings.push_back({-0.4310F, 0.0001F, 0.0001F, 0.0F});
   return lofted(rings);
 }
 

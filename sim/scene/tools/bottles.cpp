@@ -116,7 +116,7 @@ Pieces build_bottle(MeshStore& store, const bench::BottlePart& bottle) {
                     Grip::Fingers});
   Mesh words;
   const double longest = face.width_m(looks.word, 0.001) / 0.001;
-  const double cap_height = longest > 0.0 ? std::min(0.34 * (band_to - band_from), 2.1 * r / longest) : 0.004;
+  const double cap_height = longest > 0.0 ? std::min(0.34 * (band_to - band_from), 1.35 * r / longest) : 0.004;
   add_words_round(words, face, looks.word, static_cast<float>(cap_height), static_cast<float>(r + 0.0003), 0.0F, 0.0F);
   // it stands foot down: upside down in this frame, so are its words
   Mesh turned;

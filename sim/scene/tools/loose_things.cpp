@@ -169,7 +169,7 @@ PartItems LooseThings::held_items(const bench::Bench& bench, event::HandId hand,
     case ThingKind::DialGauge: {
       const bool stands = bench.state().instruments[thing_at(bench, thing).part].standing;
       // carried, it comes with its column; the foot hangs below it
-      const float foot_y = stands ? kBenchTop_y : pose[3].y - 0.300F;
+      const float foot_y = stands ? kBenchTop_y : pose[3].y - 0.200F;
       const DialPoses poses = dial_on_column(pose, foot_y);
       add_dial(items, bench, thing, poses.dial, poses.arm, poses.stand);
       break;

@@ -60,7 +60,7 @@ inline constexpr double kLampLength_m = 0.135;
 inline constexpr double kDialHub_m = 0.052;      ///< from the ball's end, plunger out, to the dial's face
 inline constexpr double kDialPlunger_m = 0.010;  ///< travel
 inline constexpr double kDialArm_m = 0.075;      ///< from the column's axis to the plunger's
-inline constexpr double kDialColumn_m = 0.430;
+inline constexpr double kDialColumn_m = 0.440;
 /// Tip to foot of a bottle.
 double bottle_height_m(bench::FluidKind fluid);
 

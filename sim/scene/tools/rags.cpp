@@ -12,29 +12,33 @@ namespace proofstand::scene {
 namespace {
 
 constexpr float kSide_m = 0.100F;  // a fold is about ten centimetres square
-constexpr int kSteps = 22;
+constexpr int kSteps = 9;
 
-// a soft pad of folded cloth: rounded rim, shallow waves, the edges of its layers showing on one side
-Mesh pad(float width_m, float depth_m, float thick_m, float wave_m) {
+// one layer of a folded cloth: soft rim, shallow waves, edges that are nowhere quite straight
+Mesh layer(float width_m, float depth_m, float from_m, float to_m, float phase) {
   Mesh mesh;
-  const auto height = [&](float u, float v, bool top) {
-    const float rim = std::pow(std::max(std::abs(u), std::abs(v)), 8.0F);
+  const float thick = to_m - from_m;
+  const auto point = [&](float u, float v, bool top) {
+    const float side = std::max(std::abs(u), std::abs(v));
+    const float rim = std::pow(side, 10.0F);
     const float wave =
-        wave_m * (std::sin(5.1F * u + 2.0F * v + 0.6F) + 0.6F * std::sin(3.3F * v - 6.7F * u + 1.9F)) * (1.0F - rim);
-    const float full = thick_m * std::sqrt(std::max(0.0F, 1.0F - 0.75F * rim));
-    return top ? full + wave : 0.16F * thick_m * rim;
+        0.30F * thick * (std::sin(4.3F * u + 2.6F * v + phase) + std::sin(5.9F * v - 3.1F * u + 2.0F * phase));
+    const float round = std::sqrt(std::max(0.0F, 1.0F - 0.96F * rim));
+    const float half = 0.5F * thick * round;
+    const float z = from_m + 0.5F * thick + (top ? half : -half) + wave * (from_m > 0.0F ? 1.0F : top ? 1.0F : 0.0F);
+    // corners are blunt, edges wander
+    const float blunt = 1.0F - 0.035F * std::pow(std::abs(u * v), 4.0F);
+    const float x = 0.5F * width_m * u * blunt * (1.0F + 0.014F * std::sin(5.0F * v + phase));
+    const float y = 0.5F * depth_m * v * blunt * (1.0F + 0.016F * std::sin(4.0F * u + 1.7F * phase));
+    return glm::vec3(x, y, z);
   };
   for (const bool top : {true, false}) {
     const auto first = static_cast<std::uint32_t>(mesh.vertices.size());
     for (int j = 0; j <= kSteps; ++j) {
       for (int i = 0; i <= kSteps; ++i) {
-        const float u = 2.0F * static_cast<float>(i) / kSteps - 1.0F;
-        const float v = 2.0F * static_cast<float>(j) / kSteps - 1.0F;
-        const float skew = 1.0F + 0.025F * std::sin(4.0F * v + u);
-        mesh.vertices.push_back(
-            {{0.5F * width_m * u * skew, 0.5F * depth_m * v * (1.0F + 0.02F * std::sin(3.0F * u)), height(u, v, top)},
-             {},
-             {}});
+        // closer together towards the rim, where it is round
+        const auto spaced = [](int k) { return std::sin(1.5707963F * (2.0F * static_cast<float>(k) / kSteps - 1.0F)); };
+        mesh.vertices.push_back({point(spaced(i), spaced(j), top), {}, {}});
       }
     }
     for (std::uint32_t j = 0; j < kSteps; ++j) {
@@ -49,11 +53,10 @@ Mesh pad(float width_m, float depth_m, float thick_m, float wave_m) {
       }
     }
   }
-  // the rim between the two faces
-  const auto layer = static_cast<std::uint32_t>((kSteps + 1) * (kSteps + 1));
+  const auto layer_size = static_cast<std::uint32_t>((kSteps + 1) * (kSteps + 1));
   const auto at = [](int i, int j) { return static_cast<std::uint32_t>(j * (kSteps + 1) + i); };
-  const auto wall = [&mesh, layer](std::uint32_t a, std::uint32_t b) {
-    mesh.indices.insert(mesh.indices.end(), {a + layer, b + layer, b, a + layer, b, a});
+  const auto wall = [&mesh, layer_size](std::uint32_t a, std::uint32_t b) {
+    mesh.indices.insert(mesh.indices.end(), {a + layer_size, b + layer_size, b, a + layer_size, b, a});
   };
   for (int i = 0; i < kSteps; ++i) {
     wall(at(i, 0), at(i + 1, 0));
@@ -61,13 +64,29 @@ Mesh pad(float width_m, float depth_m, float thick_m, float wave_m) {
     wall(at(kSteps, i), at(kSteps, i + 1));
     wall(at(0, i + 1), at(0, i));
   }
-  return with_normals(mesh, 0.9F);
+  return with_normals(mesh, 1.2F);
+}
+
+// a cloth folded a few times: layers that lie a little askew on each other
+Mesh pad(float width_m, float depth_m, float thick_m, int layers) {
+  Mesh mesh;
+  for (int i = 0; i < layers; ++i) {
+    const auto n = static_cast<float>(i);
+    const float step = thick_m / static_cast<float>(layers);
+    const float less = 1.0F - 0.018F * static_cast<float>((i * 2) % 3);
+    const Mesh one = layer(width_m * less, depth_m * less, step * n, step * (n + 1.12F), 0.9F + 1.3F * n);
+    glm::mat4 pose =
+        glm::translate(glm::mat4(1.0F), {0.0016F * std::sin(2.1F * n), 0.0014F * std::cos(1.7F * n), 0.0F});
+    pose = glm::rotate(pose, 0.022F * std::sin(3.7F * n), glm::vec3(0.0F, 0.0F, 1.0F));
+    append(mesh, one, pose);
+  }
+  return mesh;
 }
 
 // a cloth laid over an edge: two flaps a few millimetres apart, joined by the fold at +y
 Mesh draped(float width_m, float long_m, float gap_m, float thick_m) {
-  constexpr int kAlong = 30;
-  constexpr int kAcross = 16;
+  constexpr int kAlong = 22;
+  constexpr int kAcross = 12;
   Mesh mesh;
   const float bend = 0.5F * gap_m + thick_m;
   const float path = 2.0F * long_m + 3.1415927F * bend;
@@ -145,8 +164,8 @@ RagMeshes build_rags(MeshStore& store) {
   constexpr float kGap_m = 0.0030F;
   constexpr float kCloth_m = 0.0022F;
   RagMeshes meshes;
-  meshes.folded = store.keep(pad(kSide_m, 0.9F * kSide_m, kThick_m, 0.0009F));
-  meshes.flat = store.keep(pad(1.05F * kSide_m, 0.95F * kSide_m, 0.0055F, 0.0006F));
+  meshes.folded = store.keep(pad(kSide_m, 0.9F * kSide_m, kThick_m, 4));
+  meshes.flat = store.keep(pad(1.05F * kSide_m, 0.95F * kSide_m, 0.0056F, 2));
   meshes.pinched = store.keep(draped(0.085F, 0.050F, kGap_m, kCloth_m));
   for (std::size_t i = 0; i < 4; ++i) {
     const float size = 0.008F + 0.0085F * static_cast<float>(i);

@@ -53,7 +53,7 @@ glm::mat4 in_spot(const bench::BenchSetup& setup, const bench::Thing& thing) {
     case ThingKind::Gloves:
       return axes(-kX, kZ, kY, glm::vec3(0.0F));
     case ThingKind::DialGauge:
-      return axes(-kX, kY, -kZ, {as_float(-kDialArm_m), 0.300F, -0.02F});
+      return axes(-kX, kY, -kZ, {as_float(-kDialArm_m), 0.200F, -0.02F});
     default:
       return axes(kX, -kZ, kY, glm::vec3(0.0F));
   }
@@ -67,12 +67,19 @@ glm::mat4 carried(const WorkFrame& work, event::HandId hand) {
   return glm::rotate(frame, 0.60F * side, kY);
 }
 
+// held up to be read: the scale to the eye, the spot that the hand holds at the work's point
+glm::mat4 shown(const WorkFrame& work, const glm::vec3& x, const glm::vec3& y, const glm::vec3& z,
+                const glm::vec3& held) {
+  const glm::mat4 up = glm::rotate(glm::translate(glm::mat4(1.0F), glm::vec3(work.frame[3])), 0.30F, kX);
+  return glm::translate(up * axes(x, y, z, glm::vec3(0.0F)), -held);
+}
+
 bool at_place(const WorkFrame& work) { return work.place != nullptr; }
 
-// an arm or cross bar begins each pull pointing to the mechanic's side of the hand, a little down
+// an arm or cross bar begins each pull pointing out on the hand's own side, a little up: the forearm comes from below
 float base_turn_rad(const WorkFrame& work, event::HandId hand) {
   const float side = hand == event::HandId::Left ? 1.0F : -1.0F;
-  const glm::vec3 wanted(0.80F * side, -0.60F, 0.0F);
+  const glm::vec3 wanted(0.92F * side, 0.38F, 0.0F);
   const glm::vec3 x(work.frame[0]);
   const glm::vec3 y(work.frame[1]);
   return std::atan2(glm::dot(wanted, y), glm::dot(wanted, x));
@@ -102,6 +109,8 @@ glm::mat4 tool_pose(const bench::Bench& bench, const bench::Thing& thing, event:
     const double depth_m = work.at_work && visit.open ? visit.depth_m : 0.0;
     pose = glm::rotate(pose, tool_turn_rad(bench, hand, work), kZ);
     pose = glm::translate(pose, {0.0F, 0.0F, work.off_m - as_float(depth_m)});
+  } else if (state.grip == event::Grip::Setting) {
+    return shown(work, kY, -kZ, -kX, {0.0F, 0.0F, as_float(kLowestLine_m)});
   } else {
     pose = glm::rotate(carried(work, hand), base_turn_rad(work, hand), kZ);
   }
@@ -127,12 +136,10 @@ double thickness_m(const bench::Bench& bench, const WorkFrame& work) {
   return thing.kind == ThingKind::Rotor ? bench.setup().rotors[thing.part].thickness_new_m : 0.0;
 }
 
-glm::mat4 micrometer_pose(const bench::Bench& bench, const bench::Thing& thing, event::HandId hand,
-                          const WorkFrame& work) {
+glm::mat4 micrometer_pose(const bench::Bench& bench, const bench::Thing& thing, const WorkFrame& work) {
   const bench::InstrumentState& state = bench.state().instruments[thing.part];
   if (!at_place(work)) {
-    const glm::mat4 lean = carried(work, hand);
-    return glm::translate(lean, {0.0F, -0.02F, -0.06F}) * axes(kZ, -kY, kX, glm::vec3(0.0F));
+    return shown(work, -kZ, -kY, -kX, {0.0F, 0.0F, as_float(kSleeveZero_m + 0.03)});
   }
   const glm::vec3 z(work.frame[2]);
   const glm::vec3 y = outwards(work);
@@ -142,11 +149,10 @@ glm::mat4 micrometer_pose(const bench::Bench& bench, const bench::Thing& thing, 
   return axes(glm::cross(y, z), y, z, at);
 }
 
-glm::mat4 vernier_pose(const bench::Bench& bench, const bench::Thing& thing, event::HandId hand,
-                       const WorkFrame& work) {
+glm::mat4 vernier_pose(const bench::Bench& bench, const bench::Thing& thing, const WorkFrame& work) {
   const bench::InstrumentState& state = bench.state().instruments[thing.part];
   if (!at_place(work)) {
-    return glm::translate(carried(work, hand), {0.0F, -0.02F, 0.0F}) * axes(kX, kY, kZ, {-0.06F, 0.0F, 0.0F});
+    return shown(work, -kX, kY, -kZ, {as_float(state.shown_m) + 0.050F, as_float(kJawLength_m), 0.0F});
   }
   const glm::vec3 z(work.frame[2]);
   const glm::vec3 out = outwards(work);
@@ -219,9 +225,9 @@ glm::mat4 held_pose(const bench::Bench& bench, event::ThingId thing, event::Hand
     case ThingKind::ClickDriver:
       return tool_pose(bench, what, hand, work);
     case ThingKind::Micrometer:
-      return micrometer_pose(bench, what, hand, work);
+      return micrometer_pose(bench, what, work);
     case ThingKind::Vernier:
-      return vernier_pose(bench, what, hand, work);
+      return vernier_pose(bench, what, work);
     case ThingKind::DialGauge:
       return at_place(work) ? glm::translate(work.frame, {0.0F, 0.0F, work.off_m})
                             : axes(-kX, kY, -kZ, glm::vec3(work.frame[3]));
