@@ -53,13 +53,13 @@ Spot spot_of(const bench::BenchSetup& setup, event::ThingId thing) {
     case ThingKind::Rotor:
       return rotor_spot(setup, thing);
     case ThingKind::LKey:
-      return {{0.20F, kTop, -0.215F - 0.03F * n}, 0.05F};
+      return {{0.20F, kTop, -0.170F - 0.03F * n}, 0.05F};
     case ThingKind::Driver:
-      return {{0.17F, kTop, -0.280F - 0.03F * n}, -0.03F};
+      return {{0.17F, kTop, -0.232F - 0.03F * n}, -0.03F};
     case ThingKind::ClickDriver:
-      return {{0.17F, kTop, -0.360F - 0.04F * n}, 0.04F};
+      return {{0.17F, kTop, -0.345F - 0.04F * n}, 0.04F};
     case ThingKind::Pick:
-      return {{0.19F, kTop, -0.425F - 0.02F * n}, 0.02F};
+      return {{0.19F, kTop, -0.438F - 0.02F * n}, 0.02F};
     case ThingKind::Micrometer:
       return {{-0.06F, kTop, -0.22F - 0.07F * n}, 0.10F};
     case ThingKind::Vernier:
