@@ -1,5 +1,6 @@
 #include "sim/scene/bolt_items.h"
 
+#include <algorithm>
 #include <cmath>
 #include <glm/gtc/constants.hpp>
 #include <glm/gtc/matrix_transform.hpp>
@@ -21,6 +22,8 @@ constexpr double kRuined_m = 0.00022;
 constexpr double kDirtSeen_m = 0.0001;
 // triangles of a thread that lies in the tray
 constexpr std::size_t kFarThread = 520;
+// below the head, where a loose bolt's thread is offered: alike for all, or the order of a list would tell the long one
+constexpr double kListed_m = 0.005;
 // height of a head over the hub's seat below which its thread is hidden by rotor and hub
 constexpr double kHidden_m = 0.0021;
 
@@ -166,7 +169,7 @@ void BoltItems::add_loose(const bench::Bench& bench, event::ThingId thing, const
   ScenePlace thread = body;
   thread.place = PlaceKind::BoltThread;
   thread.frame = pose;
-  thread.middle = glm::vec3(up_by(pose, -0.5 * part.length_m)[3]);
+  thread.middle = glm::vec3(up_by(pose, -std::min(kListed_m, part.length_m))[3]);
   thread.normal = glm::vec3(pose[0]);
   const auto from = items.size();
   add_head(bench, thing, pose, body, body, items);
