@@ -1,4 +1,4 @@
-// Does one pass over a set follow a pattern, and how nearly? Private to the engine.
+// Does one pass over a set follow a pattern, and how nearly? For the engine, and for guidance.
 #pragma once
 
 #include <cstdint>
