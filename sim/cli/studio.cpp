@@ -55,10 +55,14 @@ base::Result<Studio> Studio::open(const bench::BenchSetup& setup) {
 
 base::Result<picture::Image> Studio::take(const bench::Bench& bench, std::string_view view, picture::Size size,
                                           const picture::Quality& quality) {
-  const scene::Scene scene = workshop_.compute_scene(bench);
-  const auto seen = scene::view_named(bench, scene, view);
-  if (!seen) return no_view(view);
-  painter_->draw(scene, *seen, size, quality);
+  if (const auto close = workshop_.compute_close_up(bench, view)) {
+    painter_->draw(close->scene, close->view, size, quality);
+  } else {
+    const scene::Scene scene = workshop_.compute_scene(bench);
+    const auto seen = scene::view_named(bench, scene, view);
+    if (!seen) return no_view(view);
+    painter_->draw(scene, *seen, size, quality);
+  }
   while (painter_->refine()) {
   }
   return painter_->read();

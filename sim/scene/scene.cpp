@@ -8,6 +8,7 @@
 #include "sim/scene/mesh_store.h"
 #include "sim/scene/part_item.h"
 #include "sim/scene/rotor_items.h"
+#include "sim/scene/tools/close_up.h"
 #include "sim/scene/tools/loose_things.h"
 #include "sim/scene/wheel_items.h"
 #include "sim/scene/work_frame.h"
@@ -42,6 +43,11 @@ Workshop::Workshop(Workshop&&) noexcept = default;
 Workshop& Workshop::operator=(Workshop&&) noexcept = default;
 
 const std::vector<Mesh>& Workshop::meshes() const { return inside_->store.all(); }
+
+std::optional<CloseUp> Workshop::compute_close_up(const bench::Bench& bench, std::string_view name,
+                                                  const CloseUpOf& of) const {
+  return scene::compute_close_up(inside_->things, bench, thing_with_scale(bench.setup(), name), of);
+}
 
 Scene Workshop::compute_scene(const bench::Bench& bench, const std::vector<Hover>& hovers) const {
   Scene scene;

@@ -72,6 +72,18 @@ struct Hover {
   glm::vec3 normal{0.0F, 0.0F, -1.0F};
 };
 
+/// What a close-up shows of an instrument.
+struct CloseUpOf {
+  double tall_m = 0.018;  ///< height of the picture on the scale: 0.004 .. 0.08; a dial is always shown whole
+  double along_m = 0.0;   ///< looked at so far along the scale from where it is read
+};
+/// An instrument close to the eye.
+struct CloseUp {
+  Scene scene;
+  View view;            ///< looks straight at the scale; the picture's width follows from its shape
+  double tall_m = 0.0;  ///< how much of the scale's plane the picture's height shows
+};
+
 /// All meshes of a setup, built once. Heavy; may be built on a worker.
 class Workshop {
  public:
@@ -83,6 +95,10 @@ class Workshop {
   [[nodiscard]] const std::vector<Mesh>& meshes() const;
   /// The bench as it stands now. hover: at most one a hand.
   [[nodiscard]] Scene compute_scene(const bench::Bench& bench, const std::vector<Hover>& hovers = {}) const;
+  /// An instrument by itself, its scale square to the eye. name: "micrometer", "vernier", "dial" or "torque scale";
+  /// nothing for other names, or when the setup has none.
+  [[nodiscard]] std::optional<CloseUp> compute_close_up(const bench::Bench& bench, std::string_view name,
+                                                        const CloseUpOf& of = {}) const;
 
  private:
   struct Inside;

@@ -269,7 +269,8 @@ void Stand::draw_work(Orders& orders) {
 
 void Stand::draw_glass(Orders& orders) {
   const std::string name = glass_view(work_->bench());
-  const auto view = scene::view_named(work_->bench(), work_->scene(), name);
+  const auto close = workshop_->compute_close_up(work_->bench(), name);
+  const auto view = close ? std::optional(close->view) : scene::view_named(work_->bench(), work_->scene(), name);
   ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, {u(6.0F), u(6.0F)});
   {
     const Card card("glass", layout_.glass);
@@ -284,7 +285,7 @@ void Stand::draw_glass(Orders& orders) {
         }
       }
       if (glass_painter_) {
-        glass_painter_->draw(work_->scene(), *view, size, picture::Quality{});
+        glass_painter_->draw(close ? close->scene : work_->scene(), *view, size, picture::Quality{});
         const auto id = static_cast<ImTextureID>(glass_painter_->texture());
         ImGui::Image(ImTextureRef(id), room, {0.0F, 1.0F}, {1.0F, 0.0F});
         note_item(name, false);

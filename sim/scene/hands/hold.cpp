@@ -122,7 +122,12 @@ Hold fingers_on(const WorkFrame& work, HandShape shape, float above_m) {
 }
 
 Hold empty_hand(const bench::Bench& bench, event::HandId hand, const bench::HandState& state, const WorkFrame& work) {
-  if (!work.at_work || work.place == nullptr) return fingers_on(work, HandShape::Rest, work.off_m);
+  if (!work.at_work || work.place == nullptr) {
+    Hold hold = fingers_on(work, HandShape::Rest, work.off_m);
+    // at ease the arm comes more from the mechanic than from the side: what lies on the bench stays in sight
+    hold.forearm = {-0.30F * side_of(hand), -0.20F, -0.55F};
+    return hold;
+  }
   switch (state.at_place) {
     case PlaceKind::BoltHead:
     case PlaceKind::BoltRecess: {

@@ -14,7 +14,7 @@
 namespace proofstand::scene {
 namespace {
 
-constexpr double kSag_m = 0.00006;
+constexpr double kSag_m = 0.00003;
 constexpr float kLine_m = 0.00022F;
 // the datum looks to +y, square to the cross bar; with the bit to the left "above" it lies at smaller angles
 constexpr float kDatum_rad = 1.5707963F;
@@ -41,14 +41,14 @@ Mesh scale_marks(const bench::ToolPart& tool, const Typeface& face) {
     const float reach = is_whole ? 0.42F : 0.24F;
     add_line_round(marks, radius, z, kDatum_rad - reach, kDatum_rad, kLine_m);
     if (is_whole) {
-      add_words_along(marks, face, std::to_string(std::lround(figure)), 0.0026F, Cone{radius, 0.0F}, kDatum_rad - 0.62F,
+      add_words_along(marks, face, std::to_string(std::lround(figure)), 0.0023F, Cone{radius, 0.0F}, kDatum_rad - 0.62F,
                       z);
     }
   }
   add_line_along(marks, radius, kDatum_rad,
                  static_cast<float>(kLowestLine_m - setting_line_m(tool, setting_lines(tool) - 1)) - 0.003F,
                  static_cast<float>(kBarrelTo_m), kLine_m);
-  add_words_along(marks, face, "N·m", 0.0026F, Cone{radius, 0.0F}, kDatum_rad - 0.35F,
+  add_words_along(marks, face, "N·m", 0.0023F, Cone{radius, 0.0F}, kDatum_rad - 0.35F,
                   static_cast<float>(kBarrelFrom_m) + 0.010F);
   return marks;
 }

@@ -14,7 +14,7 @@
 namespace proofstand::scene {
 namespace {
 
-constexpr double kSag_m = 0.00008;
+constexpr double kSag_m = 0.00003;
 constexpr double kFace_m = kDialHub_m;
 constexpr double kRadius_m = 0.0265;  // of the printed face
 constexpr glm::vec2 kSmall{0.0F, -0.0095F};

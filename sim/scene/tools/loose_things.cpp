@@ -154,6 +154,12 @@ PartItems LooseThings::lying_items(const bench::Bench& bench, const std::vector<
   return items;
 }
 
+PartItems LooseThings::items_at(const bench::Bench& bench, event::ThingId thing, const glm::mat4& pose) const {
+  PartItems items;
+  add_thing(items, bench, thing, pose);
+  return items;
+}
+
 PartItems LooseThings::held_items(const bench::Bench& bench, event::HandId hand, const WorkFrame& work) const {
   PartItems items;
   const event::ThingId thing = carried_thing(bench, hand);

@@ -20,6 +20,9 @@ class LooseThings {
   /// What a hand holds, if it is one of these.
   [[nodiscard]] PartItems held_items(const bench::Bench& bench, event::HandId hand, const WorkFrame& work) const;
 
+  /// One of them as it stands now, at a pose of one's own; nothing of bolts, rotors, the wheel.
+  [[nodiscard]] PartItems items_at(const bench::Bench& bench, event::ThingId thing, const glm::mat4& pose) const;
+
  private:
   void add_thing(PartItems& items, const bench::Bench& bench, event::ThingId thing, const glm::mat4& pose) const;
   void add_rag(PartItems& items, const bench::Bench& bench, event::ThingId thing, const glm::mat4& pose, bool pressed,

@@ -14,7 +14,7 @@
 namespace proofstand::scene {
 namespace {
 
-constexpr double kSag_m = 0.00005;
+constexpr double kSag_m = 0.000025;
 constexpr float kLine_m = 0.00014F;
 constexpr double kHalfPi = 1.57079632679489661923;
 
