@@ -124,8 +124,11 @@ Hold fingers_on(const WorkFrame& work, HandShape shape, float above_m) {
 Hold empty_hand(const bench::Bench& bench, event::HandId hand, const bench::HandState& state, const WorkFrame& work) {
   if (!work.at_work || work.place == nullptr) {
     Hold hold = fingers_on(work, HandShape::Rest, work.off_m);
-    // at ease the arm comes more from the mechanic than from the side: what lies on the bench stays in sight
-    hold.forearm = {-0.30F * side_of(hand), -0.20F, -0.55F};
+    // the wrist bends so that the arm lies low over the bench and does not dive through it
+    const float up = std::max(0.0F, hold.axis.y);
+    const float upright = 1.0F - std::abs(hold.axis.y);
+    hold.axis = glm::normalize(hold.axis + glm::vec3(0.0F, 0.40F * upright, 0.45F * up));
+    hold.forearm = {-0.55F * side_of(hand), -0.05F, -0.30F};
     return hold;
   }
   switch (state.at_place) {

@@ -50,13 +50,13 @@ Mesh sleeve_mesh() {
   constexpr int kRings = 20;
   for (int i = 0; i <= kRings; ++i) {
     const float t = static_cast<float>(i) / kRings;
-    const float x = -0.078F - 0.340F * t;
-    const float swell = 0.030F + 0.022F * t;
+    const float x = -0.078F - 0.270F * t;
+    const float swell = 0.030F + 0.019F * t;
     rings.push_back({x, swell, swell + 0.006F, 0.0026F * std::min(1.0F, 6.0F * t)});
   }
-  rings.push_back({-0.425F, 0.048F, 0.054F, 0.001F});
-  rings.push_back({-0.4295F, 0.032F, 0.036F, 0.0F});
-  rings.push_back({-0.4310F, 0.0001F, 0.0001F, 0.0F});
+  rings.push_back({-0.354F, 0.045F, 0.051F, 0.001F});
+  rings.push_back({-0.3585F, 0.031F, 0.036F, 0.0F});
+  rings.push_back({-0.3600F, 0.0001F, 0.0001F, 0.0F});
   return lofted(rings);
 }
 

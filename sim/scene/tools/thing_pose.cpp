@@ -205,7 +205,7 @@ glm::mat4 rag_pose(const bench::HandState& state, const WorkFrame& work) {
     const glm::vec3 y = outwards(work);
     return axes(glm::cross(y, z), y, z, glm::vec3(pose[3]) + y * 0.012F - z * 0.0009F);
   }
-  if (!at_place(work)) pose = glm::rotate(pose, -1.0F, kX);
+  if (!at_place(work)) pose = glm::rotate(pose, 0.28F, kX);
   return pose;
 }
 
