@@ -1,6 +1,8 @@
 // A hidden fault is found by hands and eyes or not at all: two variants that differ in one hidden fault give byte-equal
 // papers, place lists, guidance and percepts, worked alike, until a hand is at what tells them apart. A text, a list or
 // an order that gives the fault away examines reading, not the trade.
+//
+// proofstand_blind [EXERCISE]: that one alone.
 #include <algorithm>
 #include <cstdio>
 #include <filesystem>
@@ -108,11 +110,12 @@ std::string given_away(const Variant& a, const Variant& b, const Hidden& hidden,
 
 }  // namespace
 
-int main() {
+int main(int argc, char** argv) {
   std::setvbuf(stdout, nullptr, _IOLBF, 1 << 16);
   std::size_t blind = 0, all = 0;
   std::map<std::string, std::vector<Variant>> exercises;
   for (const Hidden& hidden : hidden_faults()) {
+    if (argc > 1 && std::string(argv[1]) != hidden.exercise) continue;
     std::vector<Variant>& variants = exercises[hidden.exercise];
     if (variants.empty()) variants = variants_of(hidden.exercise);
     const std::string script = file_text(std::string(PROOFSTAND_ROOT) + "/demo/scripts/" + hidden.exercise + ".hand");
