@@ -49,6 +49,10 @@ bool in_a_hand(const bench::Bench& bench, event::ThingId thing) {
   return false;
 }
 
+bool turns_by_itself(event::Grip grip) {
+  return grip == event::Grip::Setting || grip == event::Grip::Thimble || grip == event::Grip::Ratchet;
+}
+
 ScenePlace place_of(event::ThingId thing, const Piece& piece, const glm::mat4& pose, const glm::vec3& middle) {
   ScenePlace place;
   place.thing = thing;
@@ -56,11 +60,14 @@ ScenePlace place_of(event::ThingId thing, const Piece& piece, const glm::mat4& p
   place.grip = piece.grip;
   place.frame = pose;
   place.middle = glm::vec3(pose * glm::vec4(middle, 1.0F));
-  place.normal = glm::normalize(glm::vec3(pose[2]));
-  // what turns about a tool's own axis turns clockwise looking along it at the work
-  const bool turns =
-      piece.grip == event::Grip::Setting || piece.grip == event::Grip::Thimble || piece.grip == event::Grip::Ratchet;
-  if (turns) place.axis = -place.normal;
+  place.normal = {0.0F, 0.8F, -0.6F};  // what lies on the bench is reached from above and before
+  // a handle that turns about the tool's own axis turns clockwise looking along it at the work
+  if (turns_by_itself(piece.grip)) place.axis = -glm::normalize(glm::vec3(pose[2]));
+  if (piece.place == event::PlaceKind::Mouth) {
+    // a bottle's own z runs from its tip to its foot; out of its mouth is the other way
+    place.frame[1] = -place.frame[1];
+    place.frame[2] = -place.frame[2];
+  }
   return place;
 }
 
@@ -183,6 +190,13 @@ PartItems LooseThings::held_items(const bench::Bench& bench, event::HandId hand,
     default:
       add_thing(items, bench, thing, pose);
       break;
+  }
+  for (PartItem& part : items) {
+    if (!part.place) continue;
+    part.place->normal = {0.0F, 0.0F, -1.0F};
+    // what stands in its work turns about the work's axis, wherever it is gripped
+    if (work.at_work && !turns_by_itself(part.place->grip))
+      part.place->axis = -glm::normalize(glm::vec3(work.frame[2]));
   }
   return items;
 }
