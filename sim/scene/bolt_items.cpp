@@ -200,7 +200,7 @@ void BoltItems::add_standing(const bench::Bench& bench, PartItems& items) const 
     const double lean = std::asin((part.head_diameter_m / 2.0 - 0.0025) / part.length_m);
     glm::mat4 pose = glm::translate(spot_of(setup, thing).frame(),
                                     glm::vec3(0.0F, static_cast<float>(part.head_diameter_m / 2.0), 0.0F));
-    pose = glm::rotate(pose, static_cast<float>(glm::half_pi<double>() + lean), glm::vec3(1.0F, 0.0F, 0.0F));
+    pose = glm::rotate(pose, -static_cast<float>(lean), glm::vec3(1.0F, 0.0F, 0.0F));
     add_loose(bench, thing, glm::rotate(pose, 0.9F * static_cast<float>(i), glm::vec3(0.0F, 0.0F, 1.0F)), false, items);
   }
 }

@@ -34,7 +34,7 @@ inline constexpr double kSeat = 0.0395;  ///< hub centre to the rotor's seat
 inline constexpr double kBossHeight = 0.001;
 
 // rotor
-inline constexpr double kArmRoot = 0.0095, kArmTip = 0.0075;
+inline constexpr double kArmRoot = 0.0085, kArmTip = 0.0065;
 inline constexpr double kArmSweep = 0.42;  ///< 24°
 inline constexpr int kVentCells = 24;
 inline constexpr double kVentHole = 0.0056;

@@ -31,7 +31,7 @@ struct Rows {
   // lids and rows shrunk to a point leave triangles without area
   void add(std::uint32_t a, std::uint32_t b, std::uint32_t c) {
     const auto at = [&](std::uint32_t i) { return glm::dvec3(mesh.vertices[i].position); };
-    if (glm::length(glm::cross(at(b) - at(a), at(c) - at(a))) < 1e-16) return;
+    if (glm::length(glm::cross(at(b) - at(a), at(c) - at(a))) < 1e-12) return;
     mesh.indices.insert(mesh.indices.end(), {a, b, c});
   }
 };

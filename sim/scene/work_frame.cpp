@@ -80,6 +80,28 @@ glm::mat4 frame_at(const ScenePlace& place, const PlacePoint& point) {
   return facing(at, place.normal);
 }
 
+// a hand that turns a wheel by its tyre goes along for a hand's breadth and then takes hold anew: how far it has gone
+// along when it has turned so far
+double walked_rad(double turned_rad) {
+  constexpr double stride = 0.55;
+  constexpr double back = 0.12;  // of the turn, while it reaches back
+  const double way = std::fmod(std::abs(turned_rad), stride + back);
+  const double at = way < stride ? way : stride * (stride + back - way) / back;
+  return turned_rad < 0.0 ? -at : at;
+}
+
+// where a hand is on its place: wiping it follows the cord, at tyre and rim it walks
+PlacePoint point_of(const bench::Bench& bench, event::HandId hand_id) {
+  const bench::HandState& hand = bench.state().hands[static_cast<std::size_t>(hand_id)];
+  const bench::ContactState& contact = bench.state().contacts[static_cast<std::size_t>(hand_id)];
+  if (contact.open && contact.wiping) return {hand.face_radius_m, hand.face_angle_rad};
+  PlacePoint point{hand.u_1, hand.v_1};
+  const bool walks = hand.at_place == PlaceKind::Tyre || hand.at_place == PlaceKind::Rim;
+  // the wheel turns back as the hand turns clockwise
+  if (walks && hand.turn.hand_1 != 0.0) point.v_1 += hand.turn.hand_1 - walked_rad(hand.turn.hand_1);
+  return point;
+}
+
 struct Target {
   const ScenePlace* place = nullptr;
   glm::mat4 frame{1.0F};
@@ -189,10 +211,7 @@ WorkFrame work_frame(const bench::Bench& bench, const std::vector<ScenePlace>& p
       place_of_thing(places, hand.at_thing, hand.at_place, numbered(hand.at_place) ? hand.at_bolt : event::kNoBolt);
   if (place == nullptr) return work;
   work.place = place;
-  const bench::ContactState& contact = bench.state().contacts[static_cast<std::size_t>(hand_id)];
-  const bool wipes = contact.open && contact.wiping;
-  work.frame =
-      frame_at(*place, wipes ? PlacePoint{hand.face_radius_m, hand.face_angle_rad} : PlacePoint{hand.u_1, hand.v_1});
+  work.frame = frame_at(*place, point_of(bench, hand_id));
   work.frame = glm::rotate(work.frame, static_cast<float>(hand.tilt_x_rad), glm::vec3(1.0F, 0.0F, 0.0F));
   work.frame = glm::rotate(work.frame, static_cast<float>(hand.tilt_y_rad), glm::vec3(0.0F, 1.0F, 0.0F));
   work.off_m = hand.near ? kNear_m : 0.0F;

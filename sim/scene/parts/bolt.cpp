@@ -29,6 +29,13 @@ void add_quad(Mesh& mesh, const glm::vec3& a, const glm::vec3& b, const glm::vec
   for (const std::uint32_t k : {0U, 1U, 2U, 0U, 2U, 3U}) mesh.indices.push_back(base + k);
 }
 
+void add_triangle(Mesh& mesh, const glm::vec3& a, const glm::vec3& b, const glm::vec3& c) {
+  for (const glm::vec3& p : {a, b, c}) {
+    mesh.indices.push_back(static_cast<std::uint32_t>(mesh.vertices.size()));
+    mesh.vertices.push_back({p, {}, {}});
+  }
+}
+
 // between two loops of equally many points at two heights; inwards: seen from inside the loops
 void add_wall(Mesh& mesh, const Loop& low, double low_m, const Loop& high, double high_m, bool inwards) {
   for (std::size_t i = 0; i < low.size(); ++i) {
@@ -122,12 +129,13 @@ Mesh thread(double length_m, double pitch_m) {
       add_quad(mesh, a, d, c, b);
     }
   }
-  const Loop end = circle(root_m, {0.0, 0.0}, 0.0001);
-  Mesh cap;
-  add_flat(cap, {end}, 0.0);
-  append(mesh, cap,
-         glm::rotate(glm::translate(glm::mat4(1.0F), glm::vec3(0.0F, 0.0F, static_cast<float>(-length_m))),
-                     static_cast<float>(kTurn / 2.0), glm::vec3(1.0F, 0.0F, 0.0F)));
+  // both ends closed by fans
+  for (int k = 0; k < around; ++k) {
+    const int next = (k + 1) % around;
+    const glm::vec3 foot(0.0F, 0.0F, static_cast<float>(-length_m));
+    add_triangle(mesh, {0.0F, 0.0F, 0.0F}, at(0, k), at(0, next));
+    add_triangle(mesh, foot, at(rows, next), at(rows, k));
+  }
   return with_normals(mesh, 0.5F);
 }
 

@@ -104,8 +104,9 @@ Outline rotor_vents(const bench::RotorPart& part) {
   Outline vents;
   for (int cell = 0; cell < size::kVentCells; ++cell) {
     for (int k = 0; k < 3; ++k) {
-      const double at = kTurn * (cell + k / 3.0) / size::kVentCells;
-      const double radius_m = inner_m + width_m * (0.21 + 0.29 * k);
+      // half a step on, so that no hole lies on the seam of the film's map
+      const double at = kTurn * (cell + (k + 0.5) / 3.0) / size::kVentCells;
+      const double radius_m = inner_m + width_m * (0.287 + 0.213 * k);
       vents.push_back(circle(size::kVentHole / 2.0, polar(radius_m, at), kVent_sag_m));
     }
   }
