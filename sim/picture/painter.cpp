@@ -82,7 +82,7 @@ struct Painter::Inside {
 base::Result<base::Done> Painter::Inside::make_shaders() {
   auto drafts = SurfaceShader::make("#define TAPS 1\n");
   if (!drafts) return drafts.error();
-  auto normals = SurfaceShader::make("#define TAPS 9\n");
+  auto normals = SurfaceShader::make("#define TAPS 4\n");
   if (!normals) return normals.error();
   auto stills = SurfaceShader::make("#define STILL\n");
   if (!stills) return stills.error();
