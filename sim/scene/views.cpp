@@ -21,7 +21,7 @@ constexpr NamedView kViews[] = {
     {"wheel", {0.0F, 0.0F, 0.0F}, true, 1.30F, 0.45F, 0.12F},
     {"rotor", {0.0F, 0.0F, -0.040F}, true, 0.46F, 0.42F, 0.22F},
     {"flange", {0.0F, 0.0F, -0.040F}, true, 0.20F, 0.40F, 0.24F},
-    {"bolt 4", {0.0F, 0.0F, -0.043F}, true, 0.14F, 0.35F, 0.30F},
+    {"bolt 4", {0.0F, 0.0F, -0.043F}, true, 0.12F, 0.30F, 0.35F},
     {"tray", {kTrayMiddle.x, kTrayMiddle.y, kTrayMiddle.z}, false, 0.55F, 0.0F, 0.95F},
     {"caliper", {kBikeAxle.x - 0.05F, kBikeAxle.y + 0.07F, kBikeAxle.z - 0.04F}, false, 0.42F, 0.75F, 0.25F},
     {"card", {0.42F, kBenchTop_y, 0.165F}, false, 0.55F, 0.0F, 1.0F},
