@@ -2,10 +2,11 @@
 
 #include <cmath>
 #include <glm/gtc/constants.hpp>
+#include <glm/gtc/matrix_transform.hpp>
 
 #include "sim/scene/dimensions.h"
 #include "sim/scene/outline.h"
-#include "sim/scene/solids.h"
+#include "sim/scene/revolve.h"
 #include "sim/scene/sweep.h"
 
 namespace proofstand::scene {
@@ -13,7 +14,7 @@ namespace {
 
 constexpr double kTurn = glm::two_pi<double>();
 constexpr double kStagger_m = 0.0025;
-constexpr int kSides = 6;
+constexpr int kSides = 8;  // the fewest that still shade round
 
 glm::vec3 polar(double radius_m, double angle_rad, double z_m) {
   return {radius_m * std::cos(angle_rad), radius_m * std::sin(angle_rad), z_m};
@@ -51,16 +52,18 @@ void add_spoke(SpokeMeshes& meshes, bool disc_side, int j) {
   const float off = static_cast<float>(size::kFlangeThick / 2.0 + size::kSpoke / 2.0);
   const glm::vec3 elbow = spoke.hole + outwards * (spoke.out * off);
   const glm::vec3 run = glm::normalize(spoke.rim - elbow);
-  const glm::vec3 behind = spoke.hole - outwards * (spoke.out * (off + 0.0006F));
+  const glm::vec3 behind = spoke.hole - outwards * (spoke.out * off * 0.5F);
   // at the outermost crossing the leading spoke is bent to pass outside of the trailing one
   const glm::vec3 crossing = glm::mix(elbow, spoke.rim, 0.30F) + outwards * (spoke.out * 0.0004F);
   std::vector<glm::vec3> path = bent_path({behind, elbow, elbow + run * 0.006F}, 0.0016F, 3);
   path.push_back(crossing);
   path.push_back(spoke.rim);
   append(meshes.spokes, sweep(round_section(size::kSpoke / 2.0), path, {0.0F, 1.0F, 0.0F}));
-  // the head is a flat dome against the flange
-  append(meshes.spokes, capsule(behind + outwards * (spoke.out * 0.0002F), static_cast<float>(size::kSpokeHead / 2.0),
-                                behind, static_cast<float>(size::kSpokeHead / 2.4), 8));
+  // the head lies flat against the flange, on the side that the spoke does not leave by
+  const glm::vec3 face = spoke.hole - outwards * (spoke.out * static_cast<float>(size::kFlangeThick / 2.0));
+  glm::mat4 head = glm::translate(glm::mat4(1.0F), face);
+  if ((outwards * spoke.out).z > 0.0F) head = glm::rotate(head, glm::pi<float>(), glm::vec3(0.0F, 1.0F, 0.0F));
+  append(meshes.spokes, bar(size::kSpokeHead / 2.0, -0.0002, 0.0011, 0.0006, 0.001), head);
   // a nipple reaches out of the rim towards the hub
   const glm::vec3 in = glm::normalize(crossing - spoke.rim);
   const std::vector<glm::vec3> nipple = {spoke.rim - in * 0.002F, spoke.rim + in * 0.006F, spoke.rim + in * 0.0066F,
