@@ -31,7 +31,7 @@ Spot bolt_spot(std::size_t number) {
 
 Spot bottle_spot(std::size_t number) {
   const auto n = static_cast<float>(number);
-  return {{-0.40F - 0.075F * n, kTop, -0.10F + 0.035F * n}, 0.2F * n};
+  return {{-0.40F - 0.075F * n, kTop, -0.10F + 0.035F * n}, 0.05F * n};
 }
 
 Spot rag_spot(std::size_t number) {

@@ -127,7 +127,7 @@ Hold empty_hand(const bench::Bench& bench, event::HandId hand, const bench::Hand
     // the wrist bends so that the arm lies low over the bench and does not dive through it
     const float up = std::max(0.0F, hold.axis.y);
     const float upright = 1.0F - std::abs(hold.axis.y);
-    hold.axis = glm::normalize(hold.axis + glm::vec3(0.0F, 0.40F * upright, 0.45F * up));
+    hold.axis = glm::normalize(hold.axis + glm::vec3(0.0F, 0.40F * upright, -0.50F * up));
     hold.forearm = {-0.55F * side_of(hand), -0.05F, -0.30F};
     return hold;
   }

@@ -107,7 +107,7 @@ Spot spot_on(const bench::Bench& bench, const bench::Thing& thing, const bench::
       return on_micrometer(bench.state().instruments[thing.part], grip);
     case ThingKind::Vernier: {
       const auto open = static_cast<float>(bench.state().instruments[thing.part].shown_m);
-      return {HandShape::Cloth, {open + 0.050F, static_cast<float>(kJawLength_m) - 0.003F, 0.0F}, kZ};
+      return {HandShape::Cloth, {open + 0.050F, static_cast<float>(kJawLength_m) - 0.003F, 0.0F}, kZ, work.at_work};
     }
     case ThingKind::DialGauge:
       // by its column, a hand's breadth below the arm

@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <glm/gtc/matrix_transform.hpp>
 #include <string_view>
 
@@ -14,9 +15,10 @@ constexpr double kSag_m = 0.00012;
 
 struct Looks {
   std::string_view word;
-  double radius_m;  // of the body
-  double body_m;    // foot to shoulder
-  double nozzle_m;  // shoulder to tip
+  std::string_view second;  // line of the label
+  double radius_m;          // of the body
+  double body_m;            // foot to shoulder
+  double nozzle_m;          // shoulder to tip
   double tip_radius_m;
   glm::vec3 body;
   glm::vec3 cap;
@@ -26,18 +28,40 @@ struct Looks {
 Looks looks_of(bench::FluidKind fluid) {
   switch (fluid) {
     case bench::FluidKind::Alcohol:
-      return {
-          "alcohol", 0.0240, 0.118, 0.052, 0.0014, {0.78F, 0.80F, 0.80F}, {0.30F, 0.36F, 0.40F}, {0.42F, 0.56F, 0.62F}};
+      return {"alcohol",
+              "",
+              0.0240,
+              0.118,
+              0.052,
+              0.0014,
+              {0.78F, 0.80F, 0.80F},
+              {0.30F, 0.36F, 0.40F},
+              {0.42F, 0.56F, 0.62F}};
     case bench::FluidKind::Locker:
-      return {"threadlocker",       0.0140, 0.058, 0.037, 0.0009, {0.20F, 0.13F, 0.18F}, {0.62F, 0.60F, 0.56F},
+      return {"thread-",
+              "locker",
+              0.0140,
+              0.058,
+              0.037,
+              0.0009,
+              {0.20F, 0.13F, 0.18F},
+              {0.62F, 0.60F, 0.56F},
               {0.74F, 0.70F, 0.62F}};
     case bench::FluidKind::Grease:
-      return {
-          "grease", 0.0255, 0.046, 0.016, 0.0225, {0.70F, 0.66F, 0.52F}, {0.36F, 0.38F, 0.28F}, {0.50F, 0.50F, 0.36F}};
+      return {"grease",
+              "",
+              0.0255,
+              0.046,
+              0.016,
+              0.0225,
+              {0.70F, 0.66F, 0.52F},
+              {0.36F, 0.38F, 0.28F},
+              {0.50F, 0.50F, 0.36F}};
     case bench::FluidKind::Oil:
-      return {"oil", 0.0225, 0.088, 0.044, 0.0013, {0.52F, 0.38F, 0.16F}, {0.20F, 0.20F, 0.20F}, {0.66F, 0.54F, 0.32F}};
+      return {
+          "oil", "", 0.0225, 0.088, 0.044, 0.0013, {0.52F, 0.38F, 0.16F}, {0.20F, 0.20F, 0.20F}, {0.66F, 0.54F, 0.32F}};
   }
-  return {"", 0.02, 0.08, 0.03, 0.001, {0.5F, 0.5F, 0.5F}, {0.3F, 0.3F, 0.3F}, {0.6F, 0.6F, 0.6F}};
+  return {"", "", 0.02, 0.08, 0.03, 0.001, {0.5F, 0.5F, 0.5F}, {0.3F, 0.3F, 0.3F}, {0.6F, 0.6F, 0.6F}};
 }
 
 }  // namespace
@@ -115,9 +139,13 @@ Pieces build_bottle(MeshStore& store, const bench::BottlePart& bottle) {
                     }(),
                     Grip::Fingers});
   Mesh words;
-  const double longest = face.width_m(looks.word, 0.001) / 0.001;
-  const double cap_height = longest > 0.0 ? std::min(0.34 * (band_to - band_from), 1.35 * r / longest) : 0.004;
-  add_words_round(words, face, looks.word, static_cast<float>(cap_height), static_cast<float>(r + 0.0003), 0.0F, 0.0F);
+  const double longest = std::max(face.width_m(looks.word, 0.001), face.width_m(looks.second, 0.001)) / 0.001;
+  const double cap = longest > 0.0 ? std::min(0.34 * (band_to - band_from), 1.35 * r / longest) : 0.004;
+  const bool two = !looks.second.empty();
+  const auto on = static_cast<float>(r + 0.0003);
+  const auto cap_m = static_cast<float>(cap);
+  add_words_round(words, face, looks.word, cap_m, on, 0.0F, two ? 0.85F * cap_m : 0.0F);
+  if (two) add_words_round(words, face, looks.second, cap_m, on, 0.0F, -0.85F * cap_m);
   // it stands foot down: upside down in this frame, so are its words
   Mesh turned;
   append(turned, words,

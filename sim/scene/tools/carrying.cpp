@@ -19,6 +19,8 @@ bool takes(const bench::HandState& hand) {
 event::ThingId carried_thing(const bench::Bench& bench, event::HandId hand_id) {
   const bench::HandState& hand = state_of(bench, hand_id);
   if (hand.holding != event::kNoThing) {
+    // a wheel is in both hands at once
+    if (bench.setup().things[event::index_of(hand.holding)].kind == bench::ThingKind::Wheel) return hand.holding;
     return carrier_of(bench, hand.holding) == hand_id ? hand.holding : event::kNoThing;
   }
   if (!takes(hand)) return event::kNoThing;
