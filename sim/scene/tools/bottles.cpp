@@ -140,10 +140,10 @@ Pieces build_bottle(MeshStore& store, const bench::BottlePart& bottle) {
                     Grip::Fingers});
   Mesh words;
   const double longest = std::max(face.width_m(looks.word, 0.001), face.width_m(looks.second, 0.001)) / 0.001;
-  const double cap = longest > 0.0 ? std::min(0.34 * (band_to - band_from), 1.35 * r / longest) : 0.004;
+  const double tall = longest > 0.0 ? std::min(0.34 * (band_to - band_from), 1.35 * r / longest) : 0.004;
   const bool two = !looks.second.empty();
   const auto on = static_cast<float>(r + 0.0003);
-  const auto cap_m = static_cast<float>(cap);
+  const auto cap_m = static_cast<float>(tall);
   add_words_round(words, face, looks.word, cap_m, on, 0.0F, two ? 0.85F * cap_m : 0.0F);
   if (two) add_words_round(words, face, looks.second, cap_m, on, 0.0F, -0.85F * cap_m);
   // it stands foot down: upside down in this frame, so are its words
