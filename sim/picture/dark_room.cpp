@@ -69,15 +69,13 @@ struct DarkRoom::Inside {
     if (display == EGL_NO_DISPLAY) return;
     const auto make = find_function<PFNEGLMAKECURRENTPROC>(address, "eglMakeCurrent");
     const auto destroy = find_function<PFNEGLDESTROYCONTEXTPROC>(address, "eglDestroyContext");
-    const auto end = find_function<PFNEGLTERMINATEPROC>(address, "eglTerminate");
     if (make != nullptr) make(display, EGL_NO_SURFACE, EGL_NO_SURFACE, EGL_NO_CONTEXT);
     if (destroy != nullptr && context != EGL_NO_CONTEXT) destroy(display, context);
-    if (end != nullptr) end(display);
     context = EGL_NO_CONTEXT;
     display = EGL_NO_DISPLAY;
   }
 
-  // the library itself stays open: drivers do not bear being taken away
+  // library and display stay: drivers do not bear being taken away, and the next room is given the same ones
   ~Inside() { close(); }
 };
 
