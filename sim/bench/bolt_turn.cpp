@@ -19,8 +19,8 @@ constexpr double kNowhere_turns = 1.0e3;   // where a broken bolt would bear
 
 struct Turning {
   const World& world;
-  HandId hand;
-  BoltId bolt;
+  HandId hand = HandId::Right;
+  BoltId bolt = event::kNoBolt;
   HoleState& hole;
   BoltState& part;
   VisitState& visit;

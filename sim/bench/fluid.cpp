@@ -91,7 +91,8 @@ void drop_on_face(const World& world, const Thing& rotor, int face_index, double
   for (const bool share : {false, true}) {
     for (std::size_t i = 0; i < face.cells.size(); ++i) {
       const double r = grid.ring_radius_m(i % kRings);
-      const double angle = base::kTwoPi * (static_cast<double>(i / kRings) + 0.5) / static_cast<double>(kSectors);
+      const std::size_t sector = i / kRings;
+      const double angle = base::kTwoPi * (static_cast<double>(sector) + 0.5) / static_cast<double>(kSectors);
       const double dx = r * base::cos_rad(angle) - x0;
       const double dy = r * base::sin_rad(angle) - y0;
       if (dx * dx + dy * dy > reach_m * reach_m) continue;

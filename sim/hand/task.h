@@ -24,8 +24,8 @@ class [[nodiscard]] Task {
       struct BackToOuter {
         bool await_ready() noexcept { return false; }
         std::coroutine_handle<> await_suspend(std::coroutine_handle<promise_type> self) noexcept {
-          const std::coroutine_handle<> outer = self.promise().outer;
-          return outer ? outer : std::noop_coroutine();
+          const std::coroutine_handle<> waiting = self.promise().outer;
+          return waiting ? waiting : std::noop_coroutine();
         }
         void await_resume() noexcept {}
       };

@@ -7,8 +7,8 @@ namespace proofstand::physics {
 namespace {
 
 struct ContactRow {
-  FilmBody first;
-  FilmBody second;
+  FilmBody first{};
+  FilmBody second{};
   TransferShares thick;  // grease and what clings like it
   TransferShares thin;   // oil and what runs like it
 };

@@ -8,8 +8,8 @@ namespace {
 
 // sizes whose limits stand in the standard's table: rounded there, so that the formulas are a few micrometres off
 struct TableRow {
-  double diameter_m;
-  double pitch_m;
+  double diameter_m = 0.0;
+  double pitch_m = 0.0;
   ThreadLimits limits;
 };
 constexpr TableRow kTable[] = {

@@ -14,7 +14,7 @@ namespace proofstand::rules {
 struct Work {
   const RuleProgram& program;
   EngineState& state;
-  RuleIndex index;
+  RuleIndex index = kNoRule;
   const Rule& rule;
   ScopeState& scope;
   std::vector<event::Record>* made = nullptr;  ///< records that the rule makes go here

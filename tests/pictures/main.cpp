@@ -81,8 +81,9 @@ void judge(const KeptPicture& kept, const picture::Image& image, bool accept, Co
     ++count.good;
     return;
   }
-  std::filesystem::create_directories("pictures");
-  const std::string file = std::string("pictures/") + kept.name + ".png";
+  const std::string folder = std::string(PROOFSTAND_ROOT) + "/build/pictures/";
+  std::filesystem::create_directories(folder);
+  const std::string file = folder + kept.name + ".png";
   if (record::save_bytes(file, *png)) std::printf("      look at %s beside %s\n", file.c_str(), path.c_str());
 }
 

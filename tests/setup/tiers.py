@@ -15,7 +15,7 @@ QUICK_CHECKS = ['self', 'format', 'floors', 'sizes', 'units', 'names', 'words', 
 FULL_CHECKS = ['headers', 'papers']
 NIGHTLY_CHECKS = ['tidy']
 SLOW_PROGRAMS = {'determinism', 'fault'}
-FULL_FIGURES = ['sources', 'faults', 'causes', 'stranger', 'kill', 'old', 'guided', 'blind', 'pictures', 'determinism']
+FULL_FIGURES = ['sources', 'faults', 'causes', 'stranger', 'kill', 'old', 'guided', 'blind', 'stand', 'pictures', 'determinism']
 NIGHTLY_FIGURES = ['sanitize', 'fuzz', 'speed', 'bare']
 
 

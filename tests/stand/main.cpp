@@ -1,6 +1,7 @@
 // The danger: what a mouse or a key asks for in the window never reaches the bench, or not as meant.
 #include <cstdio>
 #include <cstdlib>
+#include <filesystem>
 #include <string>
 
 #include "sim/bench/senses.h"
@@ -27,7 +28,9 @@ std::string held(test::WindowHand& hand) {
 }  // namespace
 
 int main(int argc, char** argv) {
-  const std::string attempt = argc > 1 ? argv[1] : "stand-test.attempt";
+  const std::string attempt =
+      argc > 1 ? std::string(argv[1]) : (std::filesystem::temp_directory_path() / "stand-test.attempt").string();
+  std::filesystem::remove(attempt);  // a former run's, or it would be gone on with
   auto hand = test::WindowHand::open("six-bolt/worn-front-rotor.toml", record::Way::Practice, attempt);
   if (!hand) return EXIT_FAILURE;
   hand->key(ImGuiKey_C);  // the job card away
