@@ -28,7 +28,6 @@ enum class OrderKind : std::uint8_t {
   NamedView,       ///< text
   ChangeSettings,  ///< the settings were edited: keep them
   FoldSide,        ///< the side card goes away
-  Introduction,    ///< the first two minutes
   Quit,
 };
 

@@ -45,14 +45,12 @@ void draw_pause(const Rect& window, const PauseView& view, Page& page, Orders& o
 }
 
 void draw_help(const Rect& window, const std::vector<HelpRow>& rows, const std::string& screen_words,
-               const std::string& questions, Page& page, Orders& orders) {
+               const std::string& questions, Page& page) {
   const Card card("help", sheet_in(window, 900.0F), true);
   if (!card) return;
   text_title(tr("Help"));
   text_body(screen_words);
   if (button(tr("Back"), true)) page = Page::None;
-  ImGui::SameLine();
-  if (button(tr("The first two minutes again"))) orders.push_back(order(OrderKind::Introduction));
   rule_line();
   text_head(tr("Questions at the stand"));
   for (std::size_t at = questions.find("## "); at != std::string::npos;) {

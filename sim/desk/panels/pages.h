@@ -24,7 +24,7 @@ enum class Page : std::uint8_t { None, Pause, Help, Settings, Standing };
 void draw_pause(const Rect& window, const PauseView& view, Page& page, Orders& orders);
 /// questions: the help's own text, with ## before each question.
 void draw_help(const Rect& window, const std::vector<HelpRow>& rows, const std::string& screen_words,
-               const std::string& questions, Page& page, Orders& orders);
+               const std::string& questions, Page& page);
 struct SettingsState {
   int rebinding = -1;       ///< command that waits for a key, or -1
   std::string key_trouble;  ///< why the last key was not taken

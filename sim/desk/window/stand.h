@@ -104,6 +104,11 @@ class Stand {
   // stand_cards.cpp
   void draw_start();
   void draw_work(Orders& orders);
+  void draw_top(Orders& orders);
+  void draw_hand(event::HandId hand, Orders& orders);
+  void draw_guide(Orders& orders);
+  void draw_sides(Orders& orders);
+  void draw_instruments(Orders& orders);  ///< step panel, glass, time line
   void draw_pages(Orders& orders);
   void draw_marks(Orders& orders);
   void fill_start();

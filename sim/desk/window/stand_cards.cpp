@@ -172,7 +172,16 @@ void Stand::draw_work(Orders& orders) {
   over.plain = exam;
   over.reduced_motion = settings_.reduced_motion;
   if (!layout_.paged && open_.page == Page::None) draw_overlay(over);
+  draw_top(orders);
+  if (open_.page != Page::None) return;  // a page has the window below the top line
+  for (const event::HandId hand : {event::HandId::Left, event::HandId::Right}) draw_hand(hand, orders);
+  draw_guide(orders);
+  if (!layout_.paged) draw_sides(orders);
+  draw_instruments(orders);
+}
 
+void Stand::draw_top(Orders& orders) {
+  const bool exam = work_->attempt().way() == record::Way::Exam;
   TopLineView top;
   top.title = scenario::text_in(work_->attempt().scenario().title, settings_.language);
   top.small = way_words(work_->attempt().way());
@@ -193,56 +202,63 @@ void Stand::draw_work(Orders& orders) {
   }
   key(CommandId::Help, tr("help"), open_.page == Page::Help);
   draw_top_line(layout_.top_line, layout_.room == Room::Narrow, top, orders);
+}
 
-  for (const event::HandId hand : {event::HandId::Left, event::HandId::Right}) {
-    HandCardView view;
-    view.words = hand_words(work_->bench(), work_->hands(), hand, exam);
-    if (settings_.captions || !speaker_ || speaker_->silent()) {
-      for (const Caption& caption : work_->captions()) {
-        const bool here = caption.side ? *caption.side == hand : hand == work_->hands().active();
-        if (here) view.captions.push_back(tr(std::string(caption_of(caption.sound)).c_str()));
-      }
-    }
-    if (work_->refused() && work_->refused()->hand == hand) {
-      view.stands = work_->refused()->words.stands;
-      if (!exam) view.frees = work_->refused()->words.frees;
-    }
-    const bool left = hand == event::HandId::Left;
-    draw_hand_card(left ? layout_.hand_left : layout_.hand_right, left ? layout_.left_form : layout_.right_form, left,
-                   view, orders);
-  }
-  if (guidance_ && !layout_.guidance.empty()) {
-    GuidanceView view;
-    view.stage = guidance_->stage.empty() ? std::string() : tr(guidance_->stage.c_str());
-    view.say = guidance_->next ? guidance_->next->say : guidance_->say_stuck;
-    view.more = guidance_->say_owed;
-    view.why = guidance_->why;
-    view.why_open = open_.why;
-    view.can_show = guidance_->next && !guidance_->next->targets.empty();
-    view.where_key = key_of(bindings_, CommandId::ShowWhere);
-    view.why_key = key_of(bindings_, CommandId::Why);
-    if (!guidance_->late.empty()) {
-      view.late = guidance_->late.front().say;
-      view.late_tick = guidance_->late.front().since_tick;
-    }
-    if (!view.say.empty()) draw_guidance(layout_.guidance, layout_.guidance_in_one_line, view, orders);
-  }
-  if (!layout_.paged) {
-    std::vector<int> sides;
-    if (open_.job_card) sides.push_back(0);
-    if (open_.sheet) sides.push_back(1);
-    if (open_.look) sides.push_back(2);
-    if (!sides.empty() && layout_.side_folded) {
-      draw_tab(layout_.side,
-               sides[0] == 0   ? tr("job card")
-               : sides[0] == 1 ? tr("maker's sheet")
-                               : tr("look inside"),
-               orders);
-    } else if (!sides.empty()) {
-      draw_side(layout_.side, sides[0], orders);
-      if (sides.size() > 1 && !layout_.side_second.empty()) draw_side(layout_.side_second, sides[1], orders);
+void Stand::draw_hand(event::HandId hand, Orders& orders) {
+  const bool exam = work_->attempt().way() == record::Way::Exam;
+  HandCardView view;
+  view.words = hand_words(work_->bench(), work_->hands(), hand, exam);
+  if (settings_.captions || !speaker_ || speaker_->silent()) {
+    for (const Caption& caption : work_->captions()) {
+      const bool here = caption.side ? *caption.side == hand : hand == work_->hands().active();
+      if (here) view.captions.push_back(tr(std::string(caption_of(caption.sound)).c_str()));
     }
   }
+  if (work_->refused() && work_->refused()->hand == hand) {
+    view.stands = work_->refused()->words.stands;
+    if (!exam) view.frees = work_->refused()->words.frees;
+  }
+  const bool left = hand == event::HandId::Left;
+  draw_hand_card(left ? layout_.hand_left : layout_.hand_right, left ? layout_.left_form : layout_.right_form, left,
+                 view, orders);
+}
+
+void Stand::draw_guide(Orders& orders) {
+  if (!guidance_ || layout_.guidance.empty()) return;
+  GuidanceView view;
+  view.stage = guidance_->stage.empty() ? std::string() : tr(guidance_->stage.c_str());
+  view.say = guidance_->next ? guidance_->next->say : guidance_->say_stuck;
+  view.more = guidance_->say_owed;
+  view.why = guidance_->why;
+  view.why_open = open_.why;
+  view.can_show = guidance_->next && !guidance_->next->targets.empty();
+  view.where_key = key_of(bindings_, CommandId::ShowWhere);
+  view.why_key = key_of(bindings_, CommandId::Why);
+  if (!guidance_->late.empty()) {
+    view.late = guidance_->late.front().say;
+    view.late_tick = guidance_->late.front().since_tick;
+  }
+  if (!view.say.empty()) draw_guidance(layout_.guidance, layout_.guidance_in_one_line, view, orders);
+}
+
+void Stand::draw_sides(Orders& orders) {
+  std::vector<int> sides;
+  if (open_.job_card) sides.push_back(0);
+  if (open_.sheet) sides.push_back(1);
+  if (open_.look) sides.push_back(2);
+  if (!sides.empty() && layout_.side_folded) {
+    draw_tab(layout_.side,
+             sides[0] == 0   ? tr("job card")
+             : sides[0] == 1 ? tr("maker's sheet")
+                             : tr("look inside"),
+             orders);
+  } else if (!sides.empty()) {
+    draw_side(layout_.side, sides[0], orders);
+    if (sides.size() > 1 && !layout_.side_second.empty()) draw_side(layout_.side_second, sides[1], orders);
+  }
+}
+
+void Stand::draw_instruments(Orders& orders) {
   if (!layout_.panel.empty()) {
     StepPanelView view;
     view.list = &work_->list();
@@ -327,7 +343,7 @@ void Stand::draw_pages(Orders& orders) {
         : review_ ? tr("The mark sheet: each line under What to work on shows its moment in the picture, on the line "
                        "of time and in a plot.")
                   : tr("The start: one press on Guided, Practice or Exam begins a job.");
-    draw_help(window, help_rows(bindings_), screen, questions_, open_.page, orders);
+    draw_help(window, help_rows(bindings_), screen, questions_, open_.page);
   } else if (open_.page == Page::Settings) {
     draw_settings(window, settings_, bindings_, open_.settings, open_.page, orders);
   } else if (open_.page == Page::Standing && work_) {
