@@ -26,8 +26,10 @@ Hit& entry_of(std::vector<Hit>& hits, std::int32_t place) {
 
 // middle of a glimpse's texel, counted from the window's upper left corner
 glm::vec2 middle_of(std::size_t i, Size window) {
-  const auto x = static_cast<float>(i % static_cast<std::size_t>(window.width));
-  const auto y = static_cast<float>(i / static_cast<std::size_t>(window.width));
+  const auto width = static_cast<std::size_t>(window.width);
+  const std::size_t row = i / width;
+  const auto x = static_cast<float>(i % width);
+  const auto y = static_cast<float>(row);
   return {x + 0.5F, static_cast<float>(window.height) - y - 0.5F};
 }
 

@@ -15,7 +15,8 @@ namespace proofstand::desk {
 
 /// Colours of one scheme.
 struct Paper {
-  ImU32 paper, ground, ink, secondary, rule, accent, accent_wash, attention, attention_wash, on_accent;
+  ImU32 paper = 0, ground = 0, ink = 0, secondary = 0, rule = 0;
+  ImU32 accent = 0, accent_wash = 0, attention = 0, attention_wash = 0, on_accent = 0;
   float u_px = 1.0F;  ///< pixels per u
 };
 /// The scheme in use.

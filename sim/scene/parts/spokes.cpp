@@ -29,8 +29,8 @@ Loop round_section(double radius_m) {
 }
 
 struct Spoke {
-  glm::vec3 hole;
-  glm::vec3 rim;
+  glm::vec3 hole{0.0F};
+  glm::vec3 rim{0.0F};
   float out = 1.0F;  ///< +1: its head sits inside the flange and it leaves on the outside
 };
 

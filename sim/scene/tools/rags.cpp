@@ -53,10 +53,10 @@ Mesh layer(float width_m, float depth_m, float from_m, float to_m, float phase) 
       }
     }
   }
-  const auto layer_size = static_cast<std::uint32_t>((kSteps + 1) * (kSteps + 1));
+  constexpr auto kLayer = static_cast<std::uint32_t>((kSteps + 1) * (kSteps + 1));
   const auto at = [](int i, int j) { return static_cast<std::uint32_t>(j * (kSteps + 1) + i); };
-  const auto wall = [&mesh, layer_size](std::uint32_t a, std::uint32_t b) {
-    mesh.indices.insert(mesh.indices.end(), {a + layer_size, b + layer_size, b, a + layer_size, b, a});
+  const auto wall = [&mesh](std::uint32_t a, std::uint32_t b) {
+    mesh.indices.insert(mesh.indices.end(), {a + kLayer, b + kLayer, b, a + kLayer, b, a});
   };
   for (int i = 0; i < kSteps; ++i) {
     wall(at(i, 0), at(i + 1, 0));
