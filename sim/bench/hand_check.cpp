@@ -8,25 +8,11 @@ namespace proofstand::bench {
 namespace {
 
 using event::ActionKind;
+using event::of_rotor;
 
 bool fixed(ThingKind kind) {
   return kind == ThingKind::WheelStand || kind == ThingKind::Bike || kind == ThingKind::Bench ||
          kind == ThingKind::Tray || kind == ThingKind::Card || kind == ThingKind::Sheet || kind == ThingKind::Gloves;
-}
-
-bool of_rotor(PlaceKind place) {
-  switch (place) {
-    case PlaceKind::TrackOuter:
-    case PlaceKind::TrackInner:
-    case PlaceKind::Edge:
-    case PlaceKind::Arms:
-    case PlaceKind::InnerEdge:
-    case PlaceKind::CarrierOuter:
-    case PlaceKind::CarrierInner:
-      return true;
-    default:
-      return false;
-  }
 }
 
 bool of_wheel(PlaceKind place) {

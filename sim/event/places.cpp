@@ -53,4 +53,19 @@ std::optional<PlaceKind> place_from_words(std::string_view words) {
 
 std::string_view words_of(PlaceKind kind) { return place_table()[static_cast<std::size_t>(kind)].words; }
 
+bool of_rotor(PlaceKind kind) {
+  switch (kind) {
+    case PlaceKind::TrackOuter:
+    case PlaceKind::TrackInner:
+    case PlaceKind::Edge:
+    case PlaceKind::Arms:
+    case PlaceKind::InnerEdge:
+    case PlaceKind::CarrierOuter:
+    case PlaceKind::CarrierInner:
+      return true;
+    default:
+      return false;
+  }
+}
+
 }  // namespace proofstand::event

@@ -56,5 +56,7 @@ const std::vector<PlaceWords>& place_table();
 /// By its words; nothing when unknown.
 std::optional<PlaceKind> place_from_words(std::string_view words);
 std::string_view words_of(PlaceKind kind);
+/// Is it a place of a rotor? Their points are a radius and an angle.
+bool of_rotor(PlaceKind kind);
 
 }  // namespace proofstand::event

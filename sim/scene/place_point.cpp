@@ -10,14 +10,8 @@ using event::PlaceKind;
 enum class Shape { Polar, Round, Flat };
 
 Shape shape_of(PlaceKind place) {
+  if (event::of_rotor(place)) return Shape::Polar;
   switch (place) {
-    case PlaceKind::TrackOuter:
-    case PlaceKind::TrackInner:
-    case PlaceKind::Edge:
-    case PlaceKind::Arms:
-    case PlaceKind::InnerEdge:
-    case PlaceKind::CarrierOuter:
-    case PlaceKind::CarrierInner:
     case PlaceKind::HubSeat:
       return Shape::Polar;
     case PlaceKind::Tyre:

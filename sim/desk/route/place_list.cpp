@@ -25,7 +25,7 @@ std::int64_t band_of(const ListedPlace& place) {
 
 // a ring is offered at eight points where it matters at which: on the hub, or with something that works at a spot
 bool split(const scene::ScenePlace& place, const bench::Bench& bench, event::HandId hand) {
-  if (!polar_place(place.place)) return false;
+  if (!event::of_rotor(place.place)) return false;
   if (place.thing == bench::see_rotor_on_hub(bench)) return true;
   const event::ThingId held = bench::see_hold(bench, hand).holding;
   return held != event::kNoThing && bench.setup().things[event::index_of(held)].kind != bench::ThingKind::Bottle;

@@ -99,7 +99,7 @@ std::string words_of_place(const scene::ScenePlace& place, const bench::Bench& b
 std::string words_of_point(const scene::ScenePlace& place, const bench::Bench& bench, const hand::Lens& lens,
                            const glm::vec3& world) {
   std::string words = words_of_place(place, bench);
-  if (!polar_place(place.place)) return words;
+  if (!event::of_rotor(place.place)) return words;
   const glm::vec3 centre(place.frame[3]);
   const auto seen = [&](const glm::vec3& v) {
     return hand::project(lens, {static_cast<double>(v.x), static_cast<double>(v.y), static_cast<double>(v.z)});

@@ -43,7 +43,7 @@ const scene::ScenePlace* held_place(const scene::Scene& scene, event::ThingId he
 }
 
 void add_extent(const bench::Bench& bench, const scene::ScenePlace& place, hand::Grasp& grasp) {
-  grasp.polar = polar_place(place.place);
+  grasp.polar = event::of_rotor(place.place);
   const bench::Thing& thing = bench.setup().things[event::index_of(place.thing)];
   if (!grasp.polar || thing.kind != bench::ThingKind::Rotor) {
     grasp.outer_m = kPatch_m;
@@ -156,21 +156,6 @@ hand::Pointed pointed_at(const scene::ScenePlace& place, const bench::Bench& ben
 
 hand::Pointed pointed_middle(const scene::ScenePlace& place, const bench::Bench& bench) {
   return pointed(place, bench, scene::point_at(place, place.middle));
-}
-
-bool polar_place(PlaceKind place) {
-  switch (place) {
-    case PlaceKind::TrackOuter:
-    case PlaceKind::TrackInner:
-    case PlaceKind::Edge:
-    case PlaceKind::Arms:
-    case PlaceKind::InnerEdge:
-    case PlaceKind::CarrierOuter:
-    case PlaceKind::CarrierInner:
-      return true;
-    default:
-      return false;
-  }
 }
 
 }  // namespace proofstand::desk::route

@@ -21,7 +21,5 @@ hand::Sight sight_of(const scene::Scene& scene, const bench::Bench& bench, const
 hand::Pointed pointed_at(const scene::ScenePlace& place, const bench::Bench& bench, const glm::vec3& world);
 /// A place with its middle: what the list chooses.
 hand::Pointed pointed_middle(const scene::ScenePlace& place, const bench::Bench& bench);
-/// Is a point of this place a radius and an angle about its frame's origin?
-bool polar_place(event::PlaceKind place);
 
 }  // namespace proofstand::desk::route
